@@ -1,0 +1,33 @@
+import type { Box, Piece } from '../geometry/path.ts';
+import type { Part } from '../motif/motif.ts';
+
+/** Which element of the layout a region belongs to. Near is at the bottom of the plan (y > 0), far at the top. */
+export type Element = 'field' | 'border-near' | 'border-far' | 'border-left' | 'border-right' | 'corner';
+
+/**
+ * One shape and every place it is painted. Placing a region at `(x, y)` moves its pieces by that much.
+ * Distinct shapes stand once, however often they are painted.
+ */
+export interface Region {
+  element: Element;
+  part: Part;
+  /** The pieces of one part of one repeat, already turned for its side, clipped if `cut`. */
+  pieces: Piece[];
+  /** True when the edge of the field took part of it away. */
+  cut: boolean;
+  /** Where it is painted: x0, y0, x1, y1, … in mm. */
+  at: Float64Array;
+}
+
+/**
+ * The painted floor, in millimetres about the centre of the work: x to the right, y down, near end at the bottom.
+ * Regions of different parts do not overlap.
+ */
+export interface Drawing {
+  /** Outer edge of the work. */
+  work: Box;
+  /** Outer and inner edge of the border; equal to each other without one. */
+  border: { outer: Box; inner: Box };
+  field: Box;
+  regions: Region[];
+}

@@ -1,0 +1,72 @@
+import type { Part } from '../motif/motif.ts';
+
+/** The units a bare number may stand for. */
+export const UNITS = ['in', 'ft', 'mm', 'cm', 'm'] as const;
+export type Unit = (typeof UNITS)[number];
+
+/** Allowed values, both ends included, and the one wished for. Lengths in mm, counts and shares plain. */
+export interface Range {
+  from: number;
+  to: number;
+  wish?: number;
+}
+
+/** A runner between two openings, a rug lying free in a room, or a floor cloth cut to size. */
+export const SURFACES = ['runner', 'rug', 'floor-cloth'] as const;
+export type Surface = (typeof SURFACES)[number];
+
+export interface MotifChoice {
+  motif: string;
+  settings: Record<string, number>;
+}
+
+/**
+ * A job after reading: every default filled in, every length in millimetres. Everything else is computed from it.
+ * Ranges that are `undefined` were left open by the person; `site` and `fit` give them their meaning.
+ */
+export interface Job {
+  /** The name of the output folder: letters, digits and hyphens, from the title or the file's name. */
+  name: string;
+  title: string;
+  /** What bare numbers meant; also decides how lengths are written back. */
+  units: Unit;
+  /** Inches and fractions, or metric. */
+  system: 'inch' | 'metric';
+  /** The finest mark the tape is read to, mm (1/16 in or 1 mm unless stated). */
+  step: number;
+  surface: Surface;
+  site: {
+    /** Runner: threshold to threshold. */
+    run?: number;
+    /** Runner: width of each opening over its casing. */
+    openings?: { near: number; far: number };
+    /** Rug: the room it lies in, wall to wall. */
+    room?: { across: number; along: number };
+  };
+  /** Size over everything, border and reserves included. */
+  overall: { across?: Range; along?: Range };
+  /** Plain strip left at both ends of a runner, inside the run. */
+  endGap: Range;
+  field: MotifChoice & {
+    /** Size of the field itself, when the job fixes it. */
+    size: { across?: Range; along?: Range };
+    repeats: { across?: Range; along?: Range };
+    pitch: { across?: Range; along?: Range };
+    stretch: Range;
+    landing: 'whole' | 'half' | 'either';
+  };
+  /** `motif` is `none` for work without a border; its width is then 0. */
+  border: MotifChoice & { width: Range; stretch: Range; corner: MotifChoice };
+  reserve: { across: Range; along: Range };
+  /** Colour names and their hex values, and the name given to each part. */
+  palette: Record<string, string>;
+  colours: Record<Part, string>;
+  stencil: {
+    /** Least width of material between two windows, mm. */
+    bridge: number;
+    /** Least width of a window, mm. */
+    window: number;
+    /** Film or card, mm, and the rim kept clear of windows. */
+    sheet: { across: number; along: number; rim: number };
+  };
+}

@@ -1,0 +1,36 @@
+/** One tape mark, measured from the datum of its line. Lengths in mm. */
+export interface Mark {
+  number: number;
+  /** Where it truly is. */
+  true: number;
+  /** What the tape shows: `true` rounded on its own to the tape's step. */
+  reads: number;
+  /** What it is for, such as `field begins` or `repeat 4`. */
+  for: string;
+}
+
+/** A line that is marked, and the one point all its marks are measured from. */
+export interface GuideLine {
+  /** Short and stable, such as `axis`, `across-left`. */
+  name: string;
+  says: string;
+  datum: string;
+  /** `along` lines run near to far; `across` lines run to the left or right of the axis. */
+  runs: 'along' | 'left' | 'right';
+  marks: Mark[];
+}
+
+/** A distance that proves the corners square. */
+export interface SquareCheck {
+  says: string;
+  true: number;
+  reads: number;
+  /** What to do when it is off. */
+  otherwise: string;
+}
+
+export interface Schedule {
+  step: number;
+  lines: GuideLine[];
+  checks: SquareCheck[];
+}

@@ -1,0 +1,17 @@
+import { defineConfig } from 'vitest/config';
+
+/** Builds the command line (`vite build`) and runs the tests (`vitest`). Libraries stay outside the bundle. */
+export default defineConfig({
+  build: {
+    ssr: 'src/cli/evenfield.ts',
+    outDir: 'dist',
+    target: 'node20',
+    minify: false,
+    rollupOptions: { output: { entryFileNames: '[name].js', chunkFileNames: 'parts/[name]-[hash].js' } },
+  },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+  },
+});
