@@ -1,7 +1,15 @@
 import type { Piece } from '../geometry/path.ts';
 
 /** The parts of a pattern that a colour can be given to. */
-export const PARTS = ['ground', 'field', 'alternate', 'border', 'border-alternate', 'corner', 'corner-alternate'] as const;
+export const PARTS = [
+  'ground',
+  'field',
+  'alternate',
+  'border',
+  'border-alternate',
+  'corner',
+  'corner-alternate',
+] as const;
 export type Part = (typeof PARTS)[number];
 
 /** What a motif draws into. Millimetres, y down, origin at the centre of the repeat. Rings close themselves. */
@@ -67,7 +75,7 @@ export interface Motif<P extends Parameters = Parameters> {
 /** Mirror lines of a motif drawn about its own centre: its sides and its middle. */
 export const CENTRED: Lines = { mirrors: [0, 0.5], whole: [0], half: [0.5] };
 /** No pattern in this direction, so every line mirrors and nothing is cut. */
-export const PLAIN: Lines = { mirrors: [0, 0.5], whole: [0, 0.5], half: [] };
+export const PLAIN: Lines = { mirrors: [0, 0.25, 0.5, 0.75], whole: [0, 0.5], half: [] };
 
 export const defineMotif = <const P extends Parameters>(motif: Motif<P>): Motif<P> => motif;
 

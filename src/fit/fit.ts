@@ -1,0 +1,40 @@
+import { fail, good, type Result } from '../issue.ts';
+import type { Job } from '../job/job.ts';
+import type { Site } from '../site/site.ts';
+import { writeLength } from '../units/index.ts';
+import { buildLayout } from './build.ts';
+import { countCombinations } from './count.ts';
+import type { Fit } from './layout.ts';
+import { nearestThatFits } from './nearest.ts';
+import { fieldBounds } from './pitches.ts';
+import { type Motifs, poseProblem } from './problem.ts';
+import { explain } from './says.ts';
+import { search } from './search.ts';
+
+/**
+ * The best layouts for a job, cheapest first, one of each kind.
+ * @param most how many to list
+ * Issues: `fit/room` (border and reserves leave no field), `fit/none` (nothing lands within the limits; says what would).
+ */
+export function fitLayouts(job: Job, site: Site, motifs: Motifs, most = 10): Result<Fit> {
+  const problem = poseProblem(job, site, motifs);
+  for (const direction of ['across', 'along'] as const) {
+    const { overall } = problem[direction];
+    if (overall && fieldBounds(problem[direction], problem.border).most <= 0) {
+      const length = (mm: number) => writeLength(mm, job.units, job.step);
+      return fail(
+        'fit/room',
+        ['border', 'width'],
+        `${length(overall.to)} ${direction} leaves no field inside a border of ${length(problem.border.from)} on both sides, its reserves and gaps`,
+        `a border width under ${length(overall.to / 4)}`,
+      );
+    }
+  }
+  const candidates = search(problem, most);
+  if (candidates.length === 0) return nearestThatFits(job, site, motifs);
+  const layouts = candidates.map((candidate, at) => {
+    const layout = buildLayout(problem, candidate, at + 1);
+    return { ...layout, says: explain(layout, job, motifs) };
+  });
+  return good({ searched: countCombinations(problem), proof: 'exhaustive', layouts });
+}

@@ -1,0 +1,61 @@
+import type { Job } from '../job/job.ts';
+import { writeLength } from '../units/index.ts';
+import type { Layout } from './layout.ts';
+import type { Motifs } from './problem.ts';
+
+const halves = (count: number): string => (Number.isInteger(count) ? String(count) : `${Math.floor(count) || ''}½`);
+
+/** `5 × 31 whole diamonds`, or `9 × 55 squares` where one repeat holds several. */
+function saysCount(layout: Layout, motifs: Motifs): string {
+  const { repeats, landing } = layout;
+  const { counts, name } = motifs.field;
+  if (counts)
+    return `${halves(repeats.across * counts.across)} × ${halves(repeats.along * counts.along)} ${counts.many}`;
+  const edges =
+    landing.left === landing.near
+      ? `${landing.left} repeats`
+      : `repeats, ${landing.left} at the sides and ${landing.near} at the ends`;
+  return `${halves(repeats.across)} × ${halves(repeats.along)} ${edges} of ${name}`;
+}
+
+function saysStretch(stretch: number): string {
+  const percent = Math.abs(stretch - 1) * 100;
+  if (percent < 0.005) return 'true to shape';
+  const by = percent < 0.1 ? 'under 0.1' : percent.toFixed(1);
+  return `${stretch > 1 ? 'drawn out' : 'drawn in'} ${by} % along`;
+}
+
+function saysBorder(layout: Layout, length: (mm: number) => string): string {
+  if (layout.border === 0) return 'no border';
+  const { across, along } = layout.borderRepeats;
+  const repeats = across > 1 ? `, ${across} repeats on each end and ${along} on each side` : '';
+  return `border ${length(layout.border)} all round${repeats}`;
+}
+
+function saysMarks(layout: Layout, job: Job, length: (mm: number) => string): string {
+  const { across, along } = layout.marks;
+  const step = job.system === 'inch' ? `a ${length(job.step)} mark` : `a whole ${length(job.step)}`;
+  const said: string[] = [];
+  if (across === 'rounded' || along === 'rounded') {
+    const where = across === along ? '' : across === 'rounded' ? ' across' : ' along';
+    said.push(`marks${where} rounded each on its own`);
+  } else {
+    said.push(`every mark on ${step}`);
+  }
+  if (along === 'uneven') said.push(`the far margin ${length(job.step)} wider than the near one`);
+  if (across === 'uneven') said.push(`the right margin ${length(job.step)} wider than the left one`);
+  return said.join(', ');
+}
+
+/** The line that explains a layout. */
+export function explain(layout: Layout, job: Job, motifs: Motifs): string {
+  const length = (mm: number) => writeLength(mm, job.units, job.step);
+  const { pitch, endGap } = layout;
+  const gap = endGap > job.step ? `; ${length(endGap)} of plain floor at each end` : '';
+  return [
+    saysCount(layout, motifs),
+    `each ${length(pitch.across)} across by ${length(pitch.along)} along, ${saysStretch(layout.stretch)}`,
+    `${saysBorder(layout, length)}${gap}`,
+    saysMarks(layout, job, length),
+  ].join('; ');
+}

@@ -1,0 +1,191 @@
+import { type Frame, fieldIn, framesOf, type Run, type Runs, runsIn, workIn } from './axis.ts';
+import { bestBorder, leastSideCost, type SideRun, sideRuns } from './border.ts';
+import { type Candidate, compareCandidates, kindOf, price, widthCost } from './candidate.ts';
+import { POINTS } from './cost.ts';
+import type { AxisProblem, FitProblem } from './problem.ts';
+import { type Slack, slackOf, slackRuns } from './slack.ts';
+import { onTape } from './steps.ts';
+import type { Tape } from './tape.ts';
+
+/** Room for rounding in sums of costs: nothing within this of the bound is skipped. */
+const ROUNDING = 2e-9;
+
+/** Keeps the cheapest candidate of each kind, and the cost that a newcomer must not exceed to be listed. */
+class Shortlist {
+  private readonly kinds = new Map<string, Candidate>();
+  bound = Number.POSITIVE_INFINITY;
+
+  constructor(
+    private readonly most: number,
+    private readonly tape: Tape,
+  ) {}
+
+  offer(candidate: Candidate): void {
+    const kind = kindOf(candidate, this.tape);
+    const held = this.kinds.get(kind);
+    if (held && compareCandidates(held, candidate) <= 0) return;
+    this.kinds.set(kind, candidate);
+    if (this.kinds.size >= this.most) {
+      const costs = [...this.kinds.values()].map((one) => one.cost).sort((a, b) => a - b);
+      this.bound = costs[this.most - 1]! + ROUNDING;
+    }
+  }
+
+  best(): Candidate[] {
+    return [...this.kinds.values()].sort(compareCandidates).slice(0, this.most);
+  }
+}
+
+/** A frame with the runs of its field and the border counts of its side, and the least that they cost together. */
+interface Framed {
+  frame: Frame;
+  runs: Runs;
+  sides(): SideRun[];
+  least: number;
+}
+
+/** Runs by the size of the field, each made once. */
+function runsBySize(axis: AxisProblem, { tape }: FitProblem) {
+  const made = { any: new Map<number, Runs>(), exact: new Map<number, Runs>() };
+  return (size: number, exactOnly: boolean): Runs => {
+    const known = exactOnly ? made.exact : made.any;
+    let runs = known.get(size);
+    if (!runs) {
+      runs = runsIn(axis, size, tape, exactOnly);
+      known.set(size, runs);
+    }
+    return runs;
+  };
+}
+
+function firstAtLeast(runs: Run[], pitch: number): number {
+  let [low, high] = [0, runs.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (runs[middle]!.pitch < pitch) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** How many frames of each direction are tried first, to learn what a place on the list costs before all are built. */
+const SCOUTS = 12;
+
+/**
+ * The cheapest layouts over every border width, size, reserve, gap, pair of counts and way to land that the problem allows.
+ * Best first: a branch is skipped only when the costs already fixed, each term being zero or more, exceed the last place on the list.
+ */
+export function search(problem: FitProblem, most: number): Candidate[] {
+  const { tape } = problem;
+  const shortlist = new Shortlist(most, tape);
+  const slack = slackOf(problem.along, problem.stretch);
+  const across = {
+    axis: problem.across,
+    frames: framesOf(problem.across, tape),
+    runs: runsBySize(problem.across, problem),
+  };
+  const along = {
+    axis: problem.along,
+    frames: framesOf(problem.along, tape, slack),
+    runs: runsBySize(problem.along, problem),
+  };
+
+  const framed = ({ axis, frames, runs }: typeof across, width: number, cost: number): Framed[] => {
+    const list: Framed[] = [];
+    for (const frame of frames) {
+      if (cost + frame.cost > shortlist.bound) break;
+      const own = runs(fieldIn(axis, frame, width), frame.uneven);
+      const side = workIn(axis, frame, width) - 2 * width;
+      const least = frame.cost + own.least + leastSideCost(problem, side, width);
+      if (least === Number.POSITIVE_INFINITY) continue;
+      let sides: SideRun[] | undefined;
+      list.push({ frame, runs: own, sides: () => (sides ??= sideRuns(problem, side, width)), least });
+    }
+    return list.sort((a, b) => a.least - b.least);
+  };
+
+  const searchWidth = (width: number, cost: number, frames: number): void => {
+    const xs = framed({ ...across, frames: across.frames.slice(0, frames) }, width, cost);
+    if (slack) {
+      joinSlack(problem, slack, shortlist, width, cost, xs, along.frames);
+      return;
+    }
+    const ys = framed({ ...along, frames: along.frames.slice(0, frames) }, width, cost);
+    for (const x of xs) {
+      if (cost + x.least + (ys[0]?.least ?? 0) > shortlist.bound) break;
+      for (const y of ys) {
+        if (cost + x.least + y.least > shortlist.bound) break;
+        join(problem, shortlist, width, cost, x, y);
+      }
+    }
+  };
+
+  const widths = onTape(problem.border, tape.step)
+    .map((width) => ({ width, cost: widthCost(problem, width) }))
+    .sort((a, b) => a.cost - b.cost || a.width - b.width);
+  for (const { width, cost } of widths.slice(0, SCOUTS)) searchWidth(width, cost, SCOUTS);
+  for (const { width, cost } of widths) {
+    if (cost > shortlist.bound) break;
+    searchWidth(width, cost, Number.POSITIVE_INFINITY);
+  }
+  return shortlist.best();
+}
+
+/** Every pair of runs in one pair of frames. Runs along are taken from the window of pitches that the stretch limits and the bound leave. */
+function join(problem: FitProblem, shortlist: Shortlist, width: number, cost: number, x: Framed, y: Framed): void {
+  const { ratio, stretch } = problem;
+  const border = bestBorder(x.sides(), y.sides());
+  const fixed = cost + x.frame.cost + y.frame.cost + border.cost;
+  if (fixed + x.runs.least + y.runs.least > shortlist.bound) return;
+  for (const run of x.runs.byCost) {
+    const left = shortlist.bound - fixed - run.cost - y.runs.least;
+    if (left < 0) break;
+    const reach = Math.exp(left / POINTS.stretch);
+    const from = Math.max(stretch.from, 1 / reach) * ratio * run.pitch * (1 - ROUNDING);
+    const to = Math.min(stretch.to, reach) * ratio * run.pitch * (1 + ROUNDING);
+    const candidates = y.runs.byPitch;
+    for (let at = firstAtLeast(candidates, from); at < candidates.length; at++) {
+      const other = candidates[at]!;
+      if (other.pitch > to) break;
+      if (fixed + run.cost + other.cost > shortlist.bound) continue;
+      const candidate = price(problem, {
+        width,
+        across: { frame: x.frame, run },
+        along: { frame: y.frame, run: other },
+        stretch: other.pitch / (run.pitch * ratio),
+        border,
+      });
+      if (candidate.cost <= shortlist.bound) shortlist.offer(candidate);
+    }
+  }
+}
+
+/** With the stretch fixed, the pitch across fixes the pitch along, and the slack takes what is left of the length. */
+function joinSlack(
+  problem: FitProblem,
+  slack: Slack,
+  shortlist: Shortlist,
+  width: number,
+  cost: number,
+  xs: Framed[],
+  frames: Frame[],
+): void {
+  const stretch = problem.stretch.from;
+  for (const x of xs) {
+    if (cost + x.least > shortlist.bound) break;
+    for (const run of x.runs.byCost) {
+      if (cost + x.frame.cost + run.cost > shortlist.bound) break;
+      for (const frame of frames) {
+        if (cost + x.frame.cost + run.cost + frame.cost > shortlist.bound) break;
+        const pitch = run.pitch * problem.ratio * stretch;
+        for (const along of slackRuns(problem, slack, frame, width, pitch)) {
+          const sides = sideRuns(problem, workIn(problem.along, along.frame, width) - 2 * width, width);
+          if (sides.length === 0) continue;
+          const border = bestBorder(x.sides(), sides);
+          const candidate = price(problem, { width, across: { frame: x.frame, run }, along, stretch, border });
+          if (candidate.cost <= shortlist.bound) shortlist.offer(candidate);
+        }
+      }
+    }
+  }
+}
