@@ -1,0 +1,7 @@
+export { writeArea } from './area.ts';
+export { parseLength } from './length.ts';
+export { parseNumber, type Refusal } from './number.ts';
+export { shown } from './plain.ts';
+export { roundToStep } from './round.ts';
+export { inches, MM_PER_INCH, type System, systemOf, UNITS, type Unit } from './unit.ts';
+export { writeLength, writeTape } from './write.ts';
