@@ -1,0 +1,55 @@
+import type { Box } from '../geometry/path.ts';
+
+/** Nearer than this, mm, a piece that touches an edge is not cut by it. */
+const TOUCH = 1e-6;
+
+/**
+ * Repeats along one direction that meet its two edges in the same way.
+ * `low` and `high` are the edges as seen from the repeat's centre; infinite where they take nothing away.
+ */
+export interface Band {
+  low: number;
+  high: number;
+  centres: number[];
+}
+
+/**
+ * Sorts a row of repeats into bands by what the edges of the field take from a shape that reaches from `from` to `to` about
+ * the centre of its repeat. Repeats that nothing is left of belong to no band. At most one band has no infinite end.
+ */
+export function spread(centres: number[], from: number, to: number, lowEdge: number, highEdge: number): Band[] {
+  const bands = new Map<string, Band>();
+  for (const centre of centres) {
+    const [low, high] = [lowEdge - centre, highEdge - centre];
+    if (to <= low + TOUCH || from >= high - TOUCH) continue;
+    const lowCut = from < low - TOUCH ? low : -Infinity;
+    const highCut = to > high + TOUCH ? high : Infinity;
+    const key = `${Math.round(lowCut / TOUCH)} ${Math.round(highCut / TOUCH)}`;
+    const band = bands.get(key);
+    if (band === undefined) bands.set(key, { low: lowCut, high: highCut, centres: [centre] });
+    else band.centres.push(centre);
+  }
+  return [...bands.values()];
+}
+
+/** Every pairing of the two bands' centres, row by row: x0, y0, x1, y1, … */
+export function pairs(across: Band, along: Band): Float64Array {
+  const [xs, ys] = [across.centres, along.centres];
+  const at = new Float64Array(2 * xs.length * ys.length);
+  let i = 0;
+  for (const y of ys) {
+    for (const x of xs) {
+      at[i++] = x;
+      at[i++] = y;
+    }
+  }
+  return at;
+}
+
+/** The window the two bands leave open about the centre of a repeat, its infinite ends drawn back to `reach`. */
+export const opening = (across: Band, along: Band, reach: Box): Box => ({
+  left: Math.max(across.low, reach.left),
+  right: Math.min(across.high, reach.right),
+  top: Math.max(along.low, reach.top),
+  bottom: Math.min(along.high, reach.bottom),
+});

@@ -1,0 +1,68 @@
+import type { Point } from '../geometry/path.ts';
+import type { Pen } from './motif.ts';
+
+/** A closed polygon through the points given. */
+export function polygon(pen: Pen, points: readonly Point[]): void {
+  points.forEach(([x, y], i) => {
+    if (i === 0) pen.moveTo(x, y);
+    else pen.lineTo(x, y);
+  });
+  pen.close();
+}
+
+/** A rectangle about its centre, mm. */
+export const rectangle = (pen: Pen, cx: number, cy: number, width: number, height: number): void =>
+  polygon(pen, [
+    [cx - width / 2, cy - height / 2],
+    [cx + width / 2, cy - height / 2],
+    [cx + width / 2, cy + height / 2],
+    [cx - width / 2, cy + height / 2],
+  ]);
+
+/**
+ * Goes on along an ellipse from angle `from` to angle `to`, as cubics of a quarter turn at most. The pen must stand at `from`.
+ * Largest radial error of a quarter: 0.0273 %.
+ * @param from,to radians, measured from +x towards +y (clockwise on the page); `to` may be less than `from`
+ */
+export function arc(pen: Pen, cx: number, cy: number, rx: number, ry: number, from: number, to: number): void {
+  const count = Math.max(1, Math.ceil(Math.abs(to - from) / (Math.PI / 2) - 1e-9));
+  const step = (to - from) / count;
+  const k = (4 / 3) * Math.tan(step / 4);
+  for (let i = 0; i < count; i++) {
+    const [a, b] = [from + i * step, from + (i + 1) * step];
+    const [ca, sa, cb, sb] = [Math.cos(a), Math.sin(a), Math.cos(b), Math.sin(b)];
+    pen.curveTo(
+      cx + rx * (ca - k * sa),
+      cy + ry * (sa + k * ca),
+      cx + rx * (cb + k * sb),
+      cy + ry * (sb - k * cb),
+      cx + rx * cb,
+      cy + ry * sb,
+    );
+  }
+}
+
+export function ellipse(pen: Pen, cx: number, cy: number, rx: number, ry: number): void {
+  pen.moveTo(cx + rx, cy);
+  arc(pen, cx, cy, rx, ry, 0, 2 * Math.PI);
+  pen.close();
+}
+
+export const circle = (pen: Pen, cx: number, cy: number, r: number): void => ellipse(pen, cx, cy, r, r);
+
+/** A regular polygon of `sides` corners on a circle of radius `r`, the first corner at angle `first` (radians from +x). */
+export const regularPolygon = (
+  pen: Pen,
+  cx: number,
+  cy: number,
+  r: number,
+  sides: number,
+  first = -Math.PI / 2,
+): void =>
+  polygon(
+    pen,
+    Array.from({ length: sides }, (_, i): Point => {
+      const a = first + (2 * Math.PI * i) / sides;
+      return [cx + r * Math.cos(a), cy + r * Math.sin(a)];
+    }),
+  );

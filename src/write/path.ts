@@ -1,0 +1,78 @@
+import type { Piece, Point, Ring } from '../geometry/path.ts';
+import { formatMicrons, formatMm, toMicrons } from './number.ts';
+
+const isStart = (ring: Ring, at: number): boolean =>
+  at === ring.sides.length - 1 && ring.sides[at]!.to[0] === ring.start[0] && ring.sides[at]!.to[1] === ring.start[1];
+
+/**
+ * A piece as SVG path text in absolute millimetres, every ring `M … L … C … Z`, each point rounded on its own to 1 µm.
+ * A last line back to the start is left to `Z`.
+ * @param at where the piece's own origin lies, mm
+ */
+export function pathText(piece: Piece, at: Point = [0, 0]): string {
+  const point = ([x, y]: Point): string => `${formatMm(x + at[0])} ${formatMm(y + at[1])}`;
+  return piece
+    .map((ring) => {
+      const sides = ring.sides.map((side, i) => {
+        if (side.kind === 'curve') return `C${point(side.out)} ${point(side.into)} ${point(side.to)}`;
+        return isStart(ring, i) ? '' : `L${point(side.to)}`;
+      });
+      return `M${point(ring.start)}${sides.join('')}Z`;
+    })
+    .join('');
+}
+
+/** Numbers side by side; a minus sign parts them as well as a space. */
+const beside = (numbers: number[]): string =>
+  numbers.map((n, i) => (i === 0 || n < 0 ? formatMicrons(n) : ` ${formatMicrons(n)}`)).join('');
+
+/** A ring from its start on, in relative steps. Steps are differences of points already rounded, so nothing adds up. */
+function ringTail(ring: Ring): string {
+  let [x, y] = [toMicrons(ring.start[0]), toMicrons(ring.start[1])];
+  const sides = ring.sides.map((side, i) => {
+    const [fromX, fromY] = [x, y];
+    const step = (to: Point): number[] => [toMicrons(to[0]) - fromX, toMicrons(to[1]) - fromY];
+    const [dx, dy] = step(side.to) as [number, number];
+    x += dx;
+    y += dy;
+    if (side.kind === 'curve') return `c${beside([...step(side.out), ...step(side.into), dx, dy])}`;
+    if (isStart(ring, i) || (dx === 0 && dy === 0)) return '';
+    if (dy === 0) return `h${formatMicrons(dx)}`;
+    if (dx === 0) return `v${formatMicrons(dy)}`;
+    return `l${beside([dx, dy])}`;
+  });
+  return `${sides.join('')}z`;
+}
+
+/**
+ * Every placement of some pieces as one path text: each ring is `M x y`, absolute, and a relative tail that is the same at
+ * every placement. Placement and shape are rounded to 1 µm each, so a written point lies within 1 µm of the true one.
+ * @param at x0, y0, x1, y1, … mm
+ */
+export function regionText(pieces: readonly Piece[], at: Float64Array): string {
+  const rings = pieces.flat().map((ring) => ({
+    x: toMicrons(ring.start[0]),
+    y: toMicrons(ring.start[1]),
+    tail: ringTail(ring),
+  }));
+  const xs = rings.map(() => new Map<number, string>());
+  let text = '';
+  let row = Number.NaN;
+  let ys: string[] = [];
+  for (let i = 0; i < at.length; i += 2) {
+    const [x, y] = [toMicrons(at[i]!), toMicrons(at[i + 1]!)];
+    if (y !== row) {
+      row = y;
+      ys = rings.map((ring) => ` ${formatMicrons(y + ring.y)}${ring.tail}`);
+    }
+    for (let r = 0; r < rings.length; r++) {
+      let start = xs[r]!.get(x);
+      if (start === undefined) {
+        start = `M${formatMicrons(x + rings[r]!.x)}`;
+        xs[r]!.set(x, start);
+      }
+      text += start + ys[r]!;
+    }
+  }
+  return text;
+}

@@ -1,0 +1,221 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { pieceArea, pieceBox, ringArea } from '../../src/geometry/measure.ts';
+import type { Piece, Ring } from '../../src/geometry/path.ts';
+import { mirrored, shifted } from '../../src/geometry/transform.ts';
+import { allMotifs } from '../../src/motif/library.ts';
+import type { Cell, Drawn, Motif } from '../../src/motif/motif.ts';
+import { drawMotif } from '../../src/motif/record.ts';
+import { coveredArea, differingArea, differingAreaIn, woundArea } from '../support/areas.ts';
+import { extremes, settingsOf } from '../support/motifs.ts';
+
+const CELLS: Cell[] = [
+  { across: 300, along: 300 },
+  { across: 101.6, along: 127 },
+  { across: 90, along: 60 },
+];
+
+/** A ring that crosses itself covers another area than the one its direction adds up to. clipper2 does the covering. */
+const crossesItself = (ring: Ring): boolean => Math.abs(coveredArea([[ring]]) - woundArea([[ring]])) > 1e-3;
+
+let core: paper.PaperScope;
+beforeAll(async () => {
+  core = (await import('paper/dist/paper-core.js')).default as unknown as paper.PaperScope;
+  core.setup(new core.Size(1, 1));
+});
+
+/** Where paper finds a ring meeting itself. */
+function meetings(ring: Ring): number {
+  const path = new core.Path({ insert: false });
+  path.moveTo(new core.Point([...ring.start]));
+  for (const side of ring.sides) {
+    if (side.kind === 'line') path.lineTo(new core.Point([...side.to]));
+    else path.cubicCurveTo(new core.Point([...side.out]), new core.Point([...side.into]), new core.Point([...side.to]));
+  }
+  path.closePath();
+  return path.getIntersections(path).length;
+}
+
+const bowTie: Ring = {
+  start: [0, 0],
+  sides: [
+    { kind: 'line', to: [20, 20] },
+    { kind: 'line', to: [20, 0] },
+    { kind: 'line', to: [0, 30] },
+    { kind: 'line', to: [0, 0] },
+  ],
+};
+
+test('both judges of crossing do find a ring that crosses itself', () => {
+  expect(crossesItself(bowTie)).toBe(true);
+  expect(meetings(bowTie)).toBeGreaterThan(0);
+});
+
+const pieces = (drawn: Drawn[]): Piece[] => drawn.flatMap((one) => one.pieces);
+
+describe.each(allMotifs().map((motif) => [motif.name, motif] as const))('%s', (_name, motif: Motif) => {
+  const drawings = extremes(motif).flatMap((settings) =>
+    CELLS.map((cell) => ({ cell, settings, drawn: drawMotif(motif, cell, settings) })),
+  );
+
+  test('draws parts of its own kind', () => {
+    const allowed = {
+      field: ['field', 'alternate'],
+      border: ['border', 'border-alternate'],
+      corner: ['corner', 'corner-alternate'],
+    }[motif.kind];
+    for (const { drawn } of drawings) {
+      expect(drawn.length).toBeGreaterThan(0);
+      for (const { part } of drawn) expect(allowed).toContain(part);
+    }
+  });
+
+  test('is closed and stays inside its cell at every extreme of its settings', () => {
+    for (const { cell, drawn } of drawings) {
+      for (const piece of pieces(drawn)) {
+        for (const ring of piece) expect(ring.sides[ring.sides.length - 1]!.to).toEqual(ring.start);
+        const box = pieceBox(piece);
+        expect(box.left).toBeGreaterThanOrEqual(-cell.across / 2 - 1e-9);
+        expect(box.right).toBeLessThanOrEqual(cell.across / 2 + 1e-9);
+        expect(box.top).toBeGreaterThanOrEqual(-cell.along / 2 - 1e-9);
+        expect(box.bottom).toBeLessThanOrEqual(cell.along / 2 + 1e-9);
+      }
+    }
+  });
+
+  test('has no ring that crosses itself (clipper2 and paper)', () => {
+    for (const { drawn } of drawings) {
+      for (const ring of pieces(drawn).flat()) {
+        expect(crossesItself(ring)).toBe(false);
+        expect(meetings(ring)).toBe(0);
+      }
+    }
+  });
+
+  test('has outer rings of positive and holes of negative area', () => {
+    for (const { drawn } of drawings) {
+      for (const [outer, ...holes] of pieces(drawn)) {
+        expect(ringArea(outer!)).toBeGreaterThan(0);
+        for (const hole of holes) expect(ringArea(hole)).toBeLessThan(0);
+      }
+    }
+  });
+
+  test('paints no place twice', () => {
+    for (const { drawn } of drawings) {
+      const all = pieces(drawn);
+      expect(Math.abs(woundArea(all) - coveredArea(all))).toBeLessThan(1e-2);
+    }
+  });
+
+  test('draws the same twice', () => {
+    const { cell, settings, drawn } = drawings[drawings.length - 1]!;
+    expect(drawMotif(motif, cell, settings)).toEqual(drawn);
+  });
+
+  test('only stretches when its cell does', () => {
+    for (const settings of extremes(motif)) {
+      const square = drawMotif(motif, { across: 200, along: 200 }, settings);
+      const long = drawMotif(motif, { across: 200, along: 320 }, settings);
+      const area = (drawn: Drawn[]) => pieces(drawn).reduce((total, piece) => total + pieceArea(piece), 0);
+      expect(area(long)).toBeCloseTo(area(square) * 1.6, 6);
+    }
+  });
+
+  // The declared lines are checked on a patch of the pattern itself, not on one repeat.
+  const cell: Cell = { across: 120, along: 120 * (motif.kind === 'field' ? motif.ratio : 1) };
+  const repeated = (part: string, dx: number, dy: number): Piece[] => {
+    const one = drawMotif(motif, cell, settingsOf(motif)).find((drawn) => drawn.part === part)!.pieces;
+    const places = [-2, -1, 0, 1, 2].flatMap((i) =>
+      (motif.kind === 'field' ? [-2, -1, 0, 1, 2] : [0]).map(
+        (j) => [i * cell.across + dx, j * cell.along + dy] as const,
+      ),
+    );
+    return motif.kind === 'corner' ? one : places.flatMap(([x, y]) => one.map((piece) => shifted(piece, x, y)));
+  };
+  const parts = drawMotif(motif, cell, settingsOf(motif)).map(({ part }) => part);
+
+  if (motif.kind !== 'corner') {
+    const window = { left: -cell.across, right: cell.across, top: -cell.along, bottom: cell.along };
+    const within = (all: Piece[]): Piece[] =>
+      all.filter((piece) => {
+        const box = pieceBox(piece);
+        return (
+          box.right > -1.6 * cell.across &&
+          box.left < 1.6 * cell.across &&
+          box.bottom > -1.6 * cell.along &&
+          box.top < 1.6 * cell.along
+        );
+      });
+    const unevenness = (part: string, axis: 'across' | 'along', share: number): number => {
+      // Brings the line to the middle of the page; shares count from the left, or from the near side upwards.
+      const dx = axis === 'across' ? (0.5 - share) * cell.across : 0;
+      const dy = axis === 'along' ? (share - 0.5) * cell.along : 0;
+      const pattern = within(repeated(part, dx, dy));
+      const image = within(repeated(part, dx, dy).map((piece) => mirrored(piece, axis)));
+      return differingAreaIn(window, pattern, image);
+    };
+
+    const directions = motif.kind === 'field' ? (['across', 'along'] as const) : (['across'] as const);
+    for (const axis of directions) {
+      const lines = motif.lines[axis];
+      test.each(lines.mirrors)(`mirrors ${axis} at %d of a repeat`, (share) => {
+        for (const part of parts) expect(unevenness(part, axis, share)).toBeLessThan(0.5);
+      });
+
+      test.each(lines.whole)(`${axis}: no piece is cut at %d of a repeat`, (share) => {
+        if (motif.made === 'tape') return;
+        const line = axis === 'across' ? (share - 0.5) * cell.across : (0.5 - share) * cell.along;
+        for (const part of parts) {
+          for (const piece of repeated(part, 0, 0)) {
+            const box = pieceBox(piece);
+            const [low, high] = axis === 'across' ? [box.left, box.right] : [box.top, box.bottom];
+            expect(low > line - 1e-6 || high < line + 1e-6).toBe(true);
+          }
+        }
+      });
+
+      test.each(lines.half)(`${axis}: pieces are halved at %d of a repeat`, (share) => {
+        const line = axis === 'across' ? (share - 0.5) * cell.across : (0.5 - share) * cell.along;
+        let halved = 0;
+        for (const piece of parts.flatMap((part) => repeated(part, 0, 0))) {
+          const box = pieceBox(piece);
+          const [low, high] = axis === 'across' ? [box.left, box.right] : [box.top, box.bottom];
+          if (low > line - 1e-6 || high < line + 1e-6) continue;
+          halved++;
+          expect((low + high) / 2).toBeCloseTo(line, 6);
+        }
+        expect(halved).toBeGreaterThan(0);
+      });
+    }
+    if (motif.made === 'sheet') {
+      test('does not mirror where it claims none', () => {
+        const share = 0.13;
+        expect(unevenness(parts[0]!, 'across', share)).toBeGreaterThan(100);
+      });
+    }
+  }
+
+  if (motif.kind === 'corner') {
+    test('mirrors about its diagonal, so that quarter turns serve as mirror images', () => {
+      for (const { part, pieces: drawn } of drawMotif(motif, { across: 150, along: 150 }, settingsOf(motif))) {
+        // Swapping x and y is a mirror about the diagonal from the outer corner to the inner one.
+        const image = drawn.map((piece) =>
+          piece.map((ring) => ({
+            start: [ring.start[1], ring.start[0]] as const,
+            sides: ring.sides.map((side) =>
+              side.kind === 'line'
+                ? { kind: 'line' as const, to: [side.to[1], side.to[0]] as const }
+                : {
+                    kind: 'curve' as const,
+                    out: [side.out[1], side.out[0]] as const,
+                    into: [side.into[1], side.into[0]] as const,
+                    to: [side.to[1], side.to[0]] as const,
+                  },
+            ),
+          })),
+        );
+        expect(differingArea(drawn, image), part).toBeLessThan(0.05);
+      }
+    });
+  }
+});
