@@ -57,11 +57,11 @@ export async function makeFiles(text: string, file: string, choose = 1): Promise
 
   const { compose } = await import('./compose/compose.ts');
   const { cutSheets } = await import('./stencil/cut.ts');
-  const { scheduleMarks } = await import('./marks/schedule-marks.ts');
+  const { scheduleMarks } = await import('./marks/marks.ts');
   const drawing = await compose(layout, job, motifs);
   const cut = await cutSheets(drawing, layout, job, motifs);
   if (!cut.ok) return cut;
   const { writeFiles } = await import('./write/files.ts');
-  const files = await writeFiles({ job, site, motifs, fit, layout, drawing, sheets: cut.value, schedule: scheduleMarks(layout, job) });
+  const files = await writeFiles({ job, site, motifs, fit, layout, drawing, sheets: cut.value, schedule: scheduleMarks(layout, job, motifs) });
   return good({ job, layout, files, says: [...site.notes, layout.says] });
 }

@@ -1,0 +1,12 @@
+import { defineConfig } from 'vite';
+
+/** Builds the benchmarks, so that what is timed is what is shipped and not a test runner's copy. */
+export default defineConfig({
+  build: {
+    ssr: 'tests/bench/run.ts',
+    outDir: 'node_modules/.cache/evenfield-bench',
+    target: 'node20',
+    minify: false,
+    rollupOptions: { output: { entryFileNames: '[name].js' } },
+  },
+});
