@@ -1,9 +1,11 @@
 import { POINTS, pitchCost, readingCost, sizeCost, stripCost } from './cost.ts';
 import type { AxisProblem } from './problem.ts';
-import type { Slack } from './slack.ts';
 import { isOnTape, onTape } from './steps.ts';
 import type { Tape } from './tape.ts';
 import type { Way } from './ways.ts';
+
+/** What the repeats decide instead of the tape, when squares must stay square: the ends take up the difference evenly. */
+export type Slack = 'gap' | 'reserve' | 'size';
 
 /** One choice of everything in a direction but border and repeats. Lengths in mm. */
 export interface Frame {
@@ -83,10 +85,10 @@ export function halvesIn(axis: AxisProblem, size: number): { from: number; to: n
   };
 }
 
-/** Every mark of the repeats lies on a tape step: the pitch does, and so does the first line from where the marks are measured. */
+/** Every mark lies on a tape step: each piece of a repeat is whole steps long, and so is the way to the first line from where the marks are measured. */
 function marksExact(axis: AxisProblem, size: number, pitch: number, way: Way, { step }: Tape): boolean {
   const start = axis.datum === 'middle' ? size / 2 : 0;
-  return isOnTape(pitch, step) && isOnTape(start - way.phase * pitch, step);
+  return isOnTape(pitch / axis.pieces, step) && isOnTape(start - way.phase * pitch, step);
 }
 
 export function runOf(axis: AxisProblem, size: number, halves: number, way: Way, tape: Tape): Run {
@@ -95,7 +97,7 @@ export function runOf(axis: AxisProblem, size: number, halves: number, way: Way,
   const cost =
     pitchCost(pitch, axis.pitch) +
     (way.edge === 'half' ? POINTS.half : 0) +
-    readingCost(pitch, tape) +
+    readingCost(pitch / axis.pieces, tape) +
     (exact ? 0 : POINTS.rounded);
   return { halves, pitch, way, exact, cost };
 }

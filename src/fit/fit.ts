@@ -7,7 +7,8 @@ import { countCombinations } from './count.ts';
 import type { Fit } from './layout.ts';
 import { nearestThatFits } from './nearest.ts';
 import { fieldBounds } from './pitches.ts';
-import { type Motifs, poseProblem } from './problem.ts';
+import { poseProblem } from './pose.ts';
+import type { Motifs } from './problem.ts';
 import { explain } from './says.ts';
 import { search } from './search.ts';
 

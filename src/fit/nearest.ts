@@ -3,7 +3,8 @@ import type { Job, Range } from '../job/job.ts';
 import type { Site } from '../site/site.ts';
 import { writeLength } from '../units/index.ts';
 import { buildLayout } from './build.ts';
-import { type Motifs, poseProblem } from './problem.ts';
+import { poseProblem } from './pose.ts';
+import type { Motifs } from './problem.ts';
 import { explain } from './says.ts';
 import { search } from './search.ts';
 

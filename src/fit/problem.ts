@@ -1,9 +1,7 @@
-import type { Job, Range } from '../job/job.ts';
+import type { Range } from '../job/job.ts';
 import type { Motif } from '../motif/motif.ts';
-import type { Site } from '../site/site.ts';
-import { boundPitches } from './pitches.ts';
-import { type Tape, tapeOf } from './tape.ts';
-import { type Way, waysTable } from './ways.ts';
+import type { Tape } from './tape.ts';
+import type { Way } from './ways.ts';
 
 /** The motifs of a job, found and ready. */
 export interface Motifs {
@@ -23,6 +21,8 @@ export interface AxisProblem {
   /** Half-repeats. */
   halves: { from: number; to: number };
   pitch: Range;
+  /** Pieces in one repeat that a person marks one by one, such as the squares of a checkerboard. */
+  pieces: number;
   /** Ways to land by `halves % 4`. */
   ways: Way[][];
   /** From limit to limit of the place, where it was measured. */
@@ -44,74 +44,4 @@ export interface FitProblem {
   /** How the border repeats: `none`, `plain` (one piece a side), or pitch over width when true to shape. */
   borderRatio: number | 'plain' | 'none';
   borderStretch: Range;
-}
-
-/** A field of more repeats than this in one direction is refused. */
-export const MOST_REPEATS = 10_000;
-
-const fixed = (value: number): Range => ({ from: value, to: value });
-
-/** What holds where the job is silent: a repeat between 2 and 18 in (5 and 45 cm), 6 in (15 cm) if nothing speaks against it. */
-const DEFAULT_PITCH = {
-  inch: { from: 2 * 25.4, to: 18 * 25.4, wish: 6 * 25.4 },
-  metric: { from: 50, to: 450, wish: 150 },
-};
-
-const OPEN: Range = { from: 0, to: Number.POSITIVE_INFINITY };
-
-function halvesOf(repeats: Range | undefined): { from: number; to: number } {
-  if (!repeats) return { from: 1, to: 2 * MOST_REPEATS };
-  return { from: Math.max(1, Math.ceil(repeats.from * 2)), to: Math.floor(repeats.to * 2) };
-}
-
-function kept(ways: Way[][], landing: Job['field']['landing']): Way[][] {
-  return landing === 'either' ? ways : ways.map((list) => list.filter((way) => way.edge === landing));
-}
-
-/** Size of one direction, from the job first and the site second. */
-function sizeOf(job: Job, site: Site, direction: 'across' | 'along'): { overall?: Range; field?: Range } {
-  const field = job.field.size[direction];
-  if (field) return { field };
-  const overall = job.overall[direction];
-  if (overall) return { overall };
-  const { cover, space } = site[direction];
-  if (cover !== undefined) return { field: fixed(cover) };
-  return { overall: fixed(space ?? 0) };
-}
-
-/** Only the ends of a runner, inside its run. */
-const hasGaps = (job: Job, direction: 'across' | 'along'): boolean => direction === 'along' && job.surface === 'runner';
-
-/** Puts job, site and motifs into the numbers of the search, with every default filled in. */
-export function poseProblem(job: Job, site: Site, motifs: Motifs): FitProblem {
-  const { field } = motifs;
-  const axis = (direction: 'across' | 'along'): AxisProblem => {
-    const space = site[direction].space;
-    return {
-      ...sizeOf(job, site, direction),
-      endGap: hasGaps(job, direction) ? job.endGap : fixed(0),
-      mayDiffer: hasGaps(job, direction),
-      reserve: job.reserve[direction],
-      halves: halvesOf(job.field.repeats[direction]),
-      pitch: job.field.pitch[direction] ?? OPEN,
-      ways: kept(waysTable(field.lines[direction]), job.field.landing),
-      ...(space === undefined ? {} : { space }),
-      datum: direction === 'across' ? 'middle' : 'end',
-    };
-  };
-  const across = axis('across');
-  const along = axis('along');
-  const bounded =
-    job.field.repeats.across ?? job.field.repeats.along ?? job.field.pitch.across ?? job.field.pitch.along;
-  if (!bounded) across.pitch = DEFAULT_PITCH[job.system];
-  return boundPitches({
-    tape: tapeOf(job.system, job.step),
-    across,
-    along,
-    stretch: job.field.stretch,
-    ratio: field.ratio,
-    border: motifs.border ? job.border.width : fixed(0),
-    borderRatio: !motifs.border ? 'none' : motifs.border.made === 'tape' ? 'plain' : motifs.border.ratio,
-    borderStretch: job.border.stretch,
-  });
 }

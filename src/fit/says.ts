@@ -1,21 +1,29 @@
 import type { Job } from '../job/job.ts';
+import type { Motif } from '../motif/motif.ts';
 import { writeLength } from '../units/index.ts';
 import type { Layout } from './layout.ts';
 import type { Motifs } from './problem.ts';
 
 const halves = (count: number): string => (Number.isInteger(count) ? String(count) : `${Math.floor(count) || ''}½`);
 
-/** `5 × 31 whole diamonds`, or `9 × 55 squares` where one repeat holds several. */
-function saysCount(layout: Layout, motifs: Motifs): string {
-  const { repeats, landing } = layout;
-  const { counts, name } = motifs.field;
-  if (counts)
-    return `${halves(repeats.across * counts.across)} × ${halves(repeats.along * counts.along)} ${counts.many}`;
-  const edges =
-    landing.left === landing.near
-      ? `${landing.left} repeats`
-      : `repeats, ${landing.left} at the sides and ${landing.near} at the ends`;
-  return `${halves(repeats.across)} × ${halves(repeats.along)} ${edges} of ${name}`;
+function saysLanding({ landing }: Layout): string {
+  if (landing.left === landing.near) return `${landing.left} at every edge`;
+  return `${landing.left} at the sides and ${landing.near} at the ends`;
+}
+
+/** `5 × 31 repeats of diamond, whole at every edge`, or `9 × 55 squares, …` where one repeat holds several. */
+function saysCount(layout: Layout, { field }: Motifs): string {
+  const { across, along } = layout.repeats;
+  const { counts } = field;
+  const count = counts
+    ? `${halves(across * counts.across)} × ${halves(along * counts.along)} ${counts.many}`
+    : `${halves(across)} × ${halves(along)} repeats of ${field.name}`;
+  return `${count}, ${saysLanding(layout)}`;
+}
+
+function saysSize({ pitch, stretch }: Layout, { counts }: Motif, length: (mm: number) => string): string {
+  const size = `${length(pitch.across / (counts?.across ?? 1))} across by ${length(pitch.along / (counts?.along ?? 1))} along`;
+  return `each ${size}, ${saysStretch(stretch)}`;
 }
 
 function saysStretch(stretch: number): string {
@@ -34,7 +42,7 @@ function saysBorder(layout: Layout, length: (mm: number) => string): string {
 
 function saysMarks(layout: Layout, job: Job, length: (mm: number) => string): string {
   const { across, along } = layout.marks;
-  const step = job.system === 'inch' ? `a ${length(job.step)} mark` : `a whole ${length(job.step)}`;
+  const step = job.step === 1 ? 'a whole millimetre' : 'a mark of the tape';
   const said: string[] = [];
   if (across === 'rounded' || along === 'rounded') {
     const where = across === along ? '' : across === 'rounded' ? ' across' : ' along';
@@ -50,11 +58,11 @@ function saysMarks(layout: Layout, job: Job, length: (mm: number) => string): st
 /** The line that explains a layout. */
 export function explain(layout: Layout, job: Job, motifs: Motifs): string {
   const length = (mm: number) => writeLength(mm, job.units, job.step);
-  const { pitch, endGap } = layout;
+  const { endGap } = layout;
   const gap = endGap > job.step ? `; ${length(endGap)} of plain floor at each end` : '';
   return [
     saysCount(layout, motifs),
-    `each ${length(pitch.across)} across by ${length(pitch.along)} along, ${saysStretch(layout.stretch)}`,
+    saysSize(layout, motifs.field, length),
     `${saysBorder(layout, length)}${gap}`,
     saysMarks(layout, job, length),
   ].join('; ');

@@ -1,9 +1,9 @@
-import { type Frame, fieldIn, framesOf, type Run, type Runs, runsIn, workIn } from './axis.ts';
+import { type Frame, fieldIn, framesOf, type Run, type Runs, runsIn, type Slack, workIn } from './axis.ts';
 import { bestBorder, leastSideCost, type SideRun, sideRuns } from './border.ts';
 import { type Candidate, compareCandidates, kindOf, price, widthCost } from './candidate.ts';
 import { POINTS } from './cost.ts';
 import type { AxisProblem, FitProblem } from './problem.ts';
-import { type Slack, slackOf, slackRuns } from './slack.ts';
+import { slackOf, slackRuns } from './slack.ts';
 import { onTape } from './steps.ts';
 import type { Tape } from './tape.ts';
 

@@ -1,10 +1,7 @@
 import type { Range } from '../job/job.ts';
-import { type Frame, fieldIn, frameOf, type Run, runOf } from './axis.ts';
+import { type Frame, fieldIn, frameOf, type Run, runOf, type Slack } from './axis.ts';
 import { POINTS } from './cost.ts';
 import type { AxisProblem, FitProblem } from './problem.ts';
-
-/** What the repeats decide instead of the tape, when squares must stay square: the ends take up the difference evenly. */
-export type Slack = 'gap' | 'reserve' | 'size';
 
 const isOpen = (range: Range | undefined): boolean => range !== undefined && range.to - range.from > 1e-9;
 

@@ -1,8 +1,7 @@
 import type { Part } from '../motif/motif.ts';
+import type { System, Unit } from '../units/unit.ts';
 
-/** The units a bare number may stand for. */
-export const UNITS = ['in', 'ft', 'mm', 'cm', 'm'] as const;
-export type Unit = (typeof UNITS)[number];
+export { UNITS, type Unit } from '../units/unit.ts';
 
 /** Allowed values, both ends included, and the one wished for. Lengths in mm, counts and shares plain. */
 export interface Range {
@@ -31,7 +30,7 @@ export interface Job {
   /** What bare numbers meant; also decides how lengths are written back. */
   units: Unit;
   /** Inches and fractions, or metric. */
-  system: 'inch' | 'metric';
+  system: System;
   /** The finest mark the tape is read to, mm (1/16 in or 1 mm unless stated). */
   step: number;
   surface: Surface;

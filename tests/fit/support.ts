@@ -15,6 +15,7 @@ export function axisOf(change: Partial<AxisProblem> & { datum: 'middle' | 'end' 
     reserve: only(0),
     halves: { from: 1, to: 20_000 },
     pitch: { from: 0, to: Number.POSITIVE_INFINITY },
+    pieces: 1,
     ways: waysTable(CENTRED),
     mayDiffer: false,
     ...change,

@@ -1,0 +1,54 @@
+import type { Issue } from '../issue.ts';
+import { PARTS } from '../motif/motif.ts';
+import { nearestName } from '../motif/nearest.ts';
+import { shown } from '../units/index.ts';
+import { PALETTE } from './colours.ts';
+import { plainName } from './name.ts';
+import type { Wishes } from './shape/shape.ts';
+
+const NAME = /^\p{Script=Latin}[\p{Script=Latin}0-9 -]{0,29}$/u;
+
+/** Names in the palette, and names given to parts. `whole` is false when a colour of the palette was already refused. */
+export function checkColours({ palette, colours }: Wishes, whole: boolean): Issue[] {
+  const issues: Issue[] = [];
+  const names = Object.keys(palette ?? PALETTE);
+  const files = new Map<string, string>();
+  for (const name of names) {
+    const path = ['palette', name];
+    const file = plainName(name);
+    if (!NAME.test(name) || file === undefined) {
+      issues.push({
+        code: 'job/colour-name',
+        path,
+        says: `${shown(name)} cannot name a colour; a name begins with a letter of a to z and has letters, digits, spaces and hyphens, at most 30`,
+        hint: file?.replace(/^[\d-]+/, '').slice(0, 30) || 'navy',
+      });
+    } else if (files.has(file)) {
+      issues.push({
+        code: 'job/colour-name',
+        path,
+        says: `${shown(name)} and ${files.get(file)} would be written to files of the same name`,
+        hint: `${file}-2`,
+      });
+    } else files.set(file, name);
+  }
+  if (palette && whole && names.length < 2)
+    issues.push({
+      code: 'job/palette',
+      path: ['palette'],
+      says: 'a palette has two colours or more: the ground and the pattern',
+      hint: `palette: { cream: '#efe4cc', navy: '#22384f' }`,
+    });
+  if (!whole) return issues;
+  for (const part of PARTS) {
+    const name = colours?.[part];
+    if (name === undefined || names.includes(name)) continue;
+    issues.push({
+      code: 'job/colour-unknown',
+      path: ['colours', part],
+      says: `${shown(name)} is not in the palette, which has ${names.join(', ')}`,
+      hint: nearestName(name, names) ?? names[0] ?? 'a colour of the palette',
+    });
+  }
+  return issues;
+}

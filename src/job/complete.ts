@@ -1,0 +1,84 @@
+import { bad, good, type Issue, type Result } from '../issue.ts';
+import { colourParts, PALETTE } from './colours.ts';
+import { BORDER_STRETCH, BRIDGE, borderWidth, END_GAP, NOTHING, SHEET, STRETCH, WINDOW } from './defaults.ts';
+import { defined } from './defined.ts';
+import type { Job, MotifChoice, Range } from './job.ts';
+import type { MotifList, NamedMotif } from './motif-choice.ts';
+import { jobName, titleOf } from './name.ts';
+import { settleMotif, USUAL_BORDER, USUAL_CORNER } from './settle-motif.ts';
+import type { Wishes } from './shape/shape.ts';
+import type { Path } from './tree.ts';
+import { borderOf, openingsOf, reserveOf } from './wishes.ts';
+import type { Writing } from './writing.ts';
+
+interface Motifs {
+  field: MotifChoice;
+  border: MotifChoice;
+  corner: MotifChoice;
+}
+
+/** The motifs of a job with their settings, all that is wrong with them at once. */
+export function settleMotifs(wishes: Wishes, known: MotifList): Result<Motifs> {
+  const border = borderOf(wishes);
+  const issues: Issue[] = [];
+  const settle = (named: NamedMotif, path: Path): MotifChoice => {
+    const settled = settleMotif(named, known, path);
+    if (settled.ok) return settled.value;
+    issues.push(...settled.issues);
+    return { motif: named.name, settings: {} };
+  };
+  const motifs = {
+    field: settle(wishes.field?.motif ?? { name: '', settings: {} }, ['field', 'motif']),
+    border: settle(border.motif ?? USUAL_BORDER, ['border', 'motif']),
+    corner: settle(border.corner ?? USUAL_CORNER, ['border', 'corner']),
+  };
+  return issues.length > 0 ? bad(...issues) : good(motifs);
+}
+
+const isOne = ({ from, to }: Range): boolean => from === 1 && to === 1;
+
+/** Fills in every default. The wishes have been checked. */
+export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, file: string): Job {
+  const { site = {}, overall = {}, field, stencil, palette = PALETTE } = wishes;
+  const title = wishes.title ?? titleOf(file);
+  const openings = openingsOf(wishes);
+  const border = borderOf(wishes);
+  const reserve = reserveOf(wishes);
+  const stretch = field?.stretch ?? STRETCH;
+  const surface = wishes.surface!;
+  const widest = openings && Math.max(openings.near, openings.far);
+  const across = overall.across?.to ?? field?.size?.across?.to ?? widest;
+  const usualGap = surface === 'runner' && isOne(stretch) ? END_GAP[writing.system] : NOTHING;
+  const bare = motifs.border.motif === 'none';
+  return {
+    name: jobName(title, file),
+    title,
+    ...writing,
+    surface,
+    site: defined({ run: site.run, openings, room: site.room }),
+    overall: defined(overall),
+    endGap: wishes['end gap'] ?? usualGap,
+    field: {
+      ...motifs.field,
+      size: defined(field?.size ?? {}),
+      repeats: defined(field?.repeats ?? {}),
+      pitch: defined(field?.pitch ?? {}),
+      stretch,
+      landing: field?.landing ?? 'either',
+    },
+    border: {
+      ...motifs.border,
+      width: bare ? NOTHING : (border.width ?? borderWidth(writing.system, across)),
+      stretch: border.stretch ?? BORDER_STRETCH,
+      corner: motifs.corner,
+    },
+    reserve: { across: reserve.across ?? NOTHING, along: reserve.along ?? NOTHING },
+    palette: { ...palette },
+    colours: colourParts(Object.keys(palette), wishes.colours ?? {}),
+    stencil: {
+      bridge: stencil?.bridge ?? BRIDGE,
+      window: stencil?.window ?? WINDOW,
+      sheet: { ...SHEET, ...defined(stencil?.sheet ?? {}) },
+    },
+  };
+}

@@ -1,0 +1,27 @@
+import * as z from 'zod';
+import { allMotifs } from '../motif/library.ts';
+import type { MotifList } from './motif-choice.ts';
+import { jobShape } from './shape/shape.ts';
+
+/** A JSON Schema as plain data. */
+export interface JsonSchema {
+  [key: string]: unknown;
+  properties?: Record<string, JsonSchema>;
+  additionalProperties?: boolean | JsonSchema;
+  anyOf?: JsonSchema[];
+  type?: string | string[];
+  enum?: unknown[];
+  const?: unknown;
+  description?: string;
+  examples?: unknown[];
+}
+
+/** The JSON Schema (2020-12) of a job file, for editors that complete and check it. */
+export const jobSchema = (known: MotifList = allMotifs()): JsonSchema =>
+  z.toJSONSchema(jobShape({ known }), {
+    io: 'input',
+    override({ zodSchema, jsonSchema }) {
+      const examples = z.globalRegistry.get(zodSchema)?.examples;
+      if (Array.isArray(examples)) jsonSchema.examples = examples;
+    },
+  }) as JsonSchema;

@@ -1,0 +1,38 @@
+import * as z from 'zod';
+import { PARTS, type Part } from '../../motif/motif.ts';
+import { PALETTE } from '../colours.ts';
+import { hex, typed } from '../leaves.ts';
+
+const OF: Record<Part, string> = {
+  ground: 'The colour under the pattern. Default: the first colour of the palette that no other part is given.',
+  field: 'The motif of the field. Default: the first colour that is neither the ground nor given to another part.',
+  alternate: 'The second colour of the field. Default: the next colour after that, or the same where there is none.',
+  border: 'The motif of the border. Default: as `field`.',
+  'border-alternate': 'The second colour of the border. Default: as `alternate`.',
+  corner: 'The motif of the corner blocks. Default: as `alternate`.',
+  'corner-alternate': 'The second colour of the corner blocks. Default: as `field`.',
+};
+
+const named = (part: Part) =>
+  typed
+    .transform(String)
+    .meta({ description: OF[part], examples: ['navy'] })
+    .optional();
+
+export const coloursShape = () =>
+  z
+    .strictObject(
+      Object.fromEntries(PARTS.map((part) => [part, named(part)])) as Record<Part, ReturnType<typeof named>>,
+    )
+    .meta({
+      description: 'The colour of each part, by its name in the palette. Default: see each.',
+      examples: ['{ ground: cream, field: navy }'],
+    });
+
+const usual = Object.entries(PALETTE).map(([name, value]) => `${name} ${value}`);
+
+export const paletteShape = () =>
+  z.record(z.string(), hex).meta({
+    description: `Two colours or more, by name. Default: ${usual.join(', ')}.`,
+    examples: [`{ cream: '#efe4cc', navy: '#22384f' }`],
+  });

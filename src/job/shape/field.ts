@@ -1,0 +1,60 @@
+import * as z from 'zod';
+import { range } from '../leaves.ts';
+import { type MotifList, motifChoice } from '../motif-choice.ts';
+import { countReader, stretchReader } from '../readers.ts';
+import type { Lengths } from './lengths.ts';
+
+/** `need` decides whether the motif may be missing. */
+export const fieldShape = (
+  { size }: Lengths,
+  known: MotifList,
+  need: <T extends z.ZodType>(schema: T) => z.ZodOptional<T>,
+) =>
+  z
+    .strictObject({
+      motif: need(motifChoice(known, 'field', 'The motif of the field, alone or as `{ name: …, <setting>: … }`.')),
+      size: z
+        .strictObject({
+          across: range(size('34"'), 'Width of the field.', '34"').optional(),
+          along: range(size("6'"), 'Length of the field.', "6'").optional(),
+        })
+        .meta({
+          description: 'Fixes the size of the field itself, inside its border. Default: open.',
+          examples: ['{ across: 34" }'],
+        })
+        .optional(),
+      repeats: z
+        .strictObject({
+          across: range(countReader, 'Repeats across.', '5').optional(),
+          along: range(countReader, 'Repeats along.', '20 to 30').optional(),
+        })
+        .meta({
+          description: 'How many repeats, in whole and half ones. Default: open.',
+          examples: ['{ across: 5, along: 20 to 30 }'],
+        })
+        .optional(),
+      pitch: z
+        .strictObject({
+          across: range(size('6"'), 'Width of one repeat.', '6" to 8"').optional(),
+          along: range(size('6"'), 'Length of one repeat.', '6" to 8"').optional(),
+        })
+        .meta({ description: 'Size of one repeat. Default: open.', examples: ['{ across: 6" to 8" }'] })
+        .optional(),
+      stretch: range(
+        stretchReader,
+        'How far a repeat may be drawn out along the axis; 1 is true to shape. Default: 0.95 to 1.05. With 1, squares stay square.',
+        '0.97 to 1.03',
+      ).optional(),
+      landing: z
+        .enum(['whole', 'half', 'either'])
+        .meta({
+          description:
+            'How the pattern meets the edges of the field: on whole repeats, on half ones, or whichever fits. Default: either.',
+          examples: ['whole'],
+        })
+        .optional(),
+    })
+    .meta({
+      description: 'The patterned rectangle inside the border.',
+      examples: ['{ motif: diamond, repeats: { across: 5 } }'],
+    });

@@ -1,0 +1,45 @@
+import * as z from 'zod';
+import { range, single } from '../leaves.ts';
+import type { Lengths } from './lengths.ts';
+
+export const siteShape = ({ size }: Lengths) =>
+  z
+    .strictObject({
+      run: single(size(`19' 7 3/8"`), 'Runner: the length from threshold to threshold.').optional(),
+      openings: z
+        .union([
+          single(size('32"'), 'Both openings.'),
+          z.strictObject({
+            near: single(size('32 1/2"'), 'Width of the opening at the near end.'),
+            far: single(size('30"'), 'Width of the opening at the far end.'),
+          }),
+        ])
+        .meta({
+          description: 'Runner: the widths of the openings, over the casing. One length means both.',
+          examples: ['{ near: 32 1/2", far: 30" }'],
+        })
+        .optional(),
+      room: z
+        .strictObject({
+          across: single(size('3.61 m'), 'Width of the room, across the axis of the rug.'),
+          along: single(size('4.27 m'), 'Length of the room, along the axis of the rug.'),
+        })
+        .meta({
+          description: 'Rug: the room it lies in, wall to wall. Default: not known, and no margins are told.',
+          examples: ['{ across: 3.61 m, along: 4.27 m }'],
+        })
+        .optional(),
+    })
+    .meta({ description: 'What was measured.', examples: [`{ run: 19' 7 3/8", openings: 32" }`] });
+
+export const overallShape = ({ size }: Lengths) =>
+  z
+    .strictObject({
+      across: range(size('34"'), 'Width over everything.', '34" to 38"').optional(),
+      along: range(size("7'"), 'Length over everything. A runner takes its length from `site: run`.', "7'").optional(),
+    })
+    .meta({
+      description:
+        'Size over everything, border and reserves included. A rug and a floor cloth need it; for a runner it is open by default.',
+      examples: [`{ across: 4' to 5', along: 7' }`],
+    });

@@ -1,0 +1,28 @@
+import * as z from 'zod';
+import { single } from '../leaves.ts';
+import type { Lengths } from './lengths.ts';
+
+export const stencilShape = ({ size, strip, small }: Lengths) =>
+  z
+    .strictObject({
+      bridge: single(
+        small('3 mm'),
+        'Least width of material between two windows. Default: 3 mm (common practice).',
+      ).optional(),
+      window: single(small('1.5 mm'), 'Least width of a window. Default: 1.5 mm (common practice).').optional(),
+      sheet: z
+        .strictObject({
+          across: single(size('18"'), 'Width of the film or card. Default: 18 in.').optional(),
+          along: single(size('24"'), 'Length of the film or card. Default: 24 in.').optional(),
+          rim: single(strip('1"'), 'Rim kept clear of windows. Default: 1 in.').optional(),
+        })
+        .meta({
+          description: 'The film or card a stencil is cut from. Default: 18 by 24 in with 1 in of rim.',
+          examples: ['{ across: 18", along: 24" }'],
+        })
+        .optional(),
+    })
+    .meta({
+      description: 'How fine the stencil is, and what it is cut from. Default: see each.',
+      examples: ['{ bridge: 3 mm }'],
+    });

@@ -1,0 +1,62 @@
+import { bad, good, type Issue, type Result } from '../issue.ts';
+import type { Job, Range } from '../job/job.ts';
+import { writeLength } from '../units/index.ts';
+import { runnerSite } from './runner.ts';
+import type { Extent, Site } from './site.ts';
+
+type Way = 'across' | 'along';
+const WAYS: Way[] = ['across', 'along'];
+
+/**
+ * What the place allows the work to be.
+ * Issues: `site/run` (a runner without its run), `site/room` (a rug larger than its room).
+ */
+export function buildSite(job: Job): Result<Site> {
+  if (job.surface === 'runner') {
+    const { run } = job.site;
+    const issue = {
+      code: 'site/run',
+      path: ['site', 'run'],
+      says: 'a runner needs its length from threshold to threshold',
+    };
+    return run === undefined ? bad({ ...issue, hint: `run: 19' 7 3/8"` }) : good(runnerSite(job, run));
+  }
+  return job.surface === 'rug' ? rugSite(job) : good(clothSite(job));
+}
+
+/** The largest the work may become, as far as the job says; the least, where only its field is fixed. */
+function reach(job: Job, way: Way): number | undefined {
+  const overall = job.overall[way];
+  if (overall) return overall.to;
+  const field = job.field.size[way];
+  return field && field.from + 2 * (job.border.width.from + job.reserve[way].from);
+}
+
+function rugSite(job: Job): Result<Site> {
+  const { room } = job.site;
+  if (!room) return good({ surface: 'rug', across: {}, along: {}, notes: [] });
+  const issues = WAYS.map((way) => tooLarge(job, room[way], way)).filter((issue) => issue !== undefined);
+  if (issues.length > 0) return bad(...issues);
+  return good({ surface: 'rug', across: { space: room.across }, along: { space: room.along }, notes: [] });
+}
+
+function tooLarge(job: Job, space: number, way: Way): Issue | undefined {
+  const size = reach(job, way);
+  if (size === undefined || size <= space) return undefined;
+  const write = (mm: number): string => writeLength(mm, job.units, job.step);
+  const { overall } = job;
+  const path = overall[way] ? ['overall', way] : ['field', 'size', way];
+  const from = overall[way] && overall[way].from < space ? `${write(overall[way].from)} to ` : '';
+  return {
+    code: 'site/room',
+    path,
+    says: `the rug may be ${write(size)} ${way}, with its border; the room has ${write(space)}`,
+    hint: overall[way] ? `${way}: ${from}${write(space)}` : `a smaller field, or a narrower border`,
+  };
+}
+
+/** A cloth of one size is its own limit; one that may still be cut to several has none. */
+function clothSite(job: Job): Site {
+  const exact = (range: Range | undefined): Extent => (range && range.from === range.to ? { space: range.from } : {});
+  return { surface: 'floor-cloth', across: exact(job.overall.across), along: exact(job.overall.along), notes: [] };
+}
