@@ -1,0 +1,47 @@
+import type { Layout } from '../fit/layout.ts';
+import type { Job } from '../job/job.ts';
+import type { Motif } from '../motif/motif.ts';
+import { joints } from './joints.ts';
+import { marksAt, type Place } from './place.ts';
+import type { GuideLine } from './schedule.ts';
+import { limitsOf } from './words.ts';
+
+/** Everything that is marked from the near end to the far end, mm from the near limit. */
+export function alongPlaces(layout: Layout, job: Job, field?: Motif): Place[] {
+  const { gaps, work, border, reserve, pitch, phase } = layout;
+  const end = gaps.near + work.along;
+  const fieldBegins = gaps.near + border + reserve.along;
+  const fieldEnds = end - border - reserve.along;
+  const piece = field?.counts?.many ?? 'repeats';
+  const places: Place[] = [{ at: gaps.near, for: 'work begins' }];
+  if (border > 0) places.push({ at: gaps.near + border, for: 'inner edge of the border' });
+  places.push({ at: fieldBegins, for: 'field begins' });
+  for (const joint of joints(layout.field.along, pitch.along, phase.along, field?.counts?.along)) {
+    places.push({ at: fieldBegins + joint.at, for: `between ${piece} ${joint.before} and ${joint.before + 1}` });
+  }
+  places.push({ at: gaps.near + work.along / 2, for: 'mid-run' });
+  places.push({ at: fieldEnds, for: 'field ends' });
+  if (border > 0) places.push({ at: end - border, for: 'inner edge of the border' });
+  places.push({ at: end, for: 'work ends' });
+  if (gaps.far > 0) places.push({ at: end + gaps.far, for: limitsOf(job).far });
+  return places;
+}
+
+/** The axis and the two long edges of the work: the same distances on all three, so that lines snapped across join equal numbers. */
+export function alongLines(layout: Layout, job: Job, field?: Motif): GuideLine[] {
+  const marks = marksAt(alongPlaces(layout, job, field), job.step);
+  const { near } = limitsOf(job);
+  const line = (name: string, says: string, datum: string): GuideLine => ({
+    name,
+    says,
+    datum,
+    runs: 'along',
+    marks: marks.map((mark) => ({ ...mark })),
+  });
+  const squared = layout.gaps.near > 0 ? `${near}, squared across from the axis to the ` : `${near}, at the `;
+  return [
+    line('axis', 'Down the axis, from near to far.', `${near}, on the axis`),
+    line('left-edge', 'Down the left edge of the work, from near to far.', `${squared}left edge`),
+    line('right-edge', 'Down the right edge of the work, from near to far.', `${squared}right edge`),
+  ];
+}

@@ -1,0 +1,35 @@
+import type { Layout } from '../fit/layout.ts';
+import type { Job } from '../job/job.ts';
+import type { Motif } from '../motif/motif.ts';
+import { acrossLines } from './across.ts';
+import { alongLines } from './along.ts';
+import { axisLines } from './axis.ts';
+import { borderLines } from './border.ts';
+import type { Schedule } from './schedule.ts';
+import { squareChecks } from './square.ts';
+
+/** The motifs of a job. Without them every repeat counts as one piece and every border is marked repeat by repeat. */
+export interface MarkedMotifs {
+  field: Motif;
+  border?: Motif;
+  corner?: Motif;
+}
+
+/**
+ * Every mark of every guide line and the distances that prove the corners square.
+ * Each mark is measured from the datum of its line and rounded on its own to the tape's step, so no error adds up:
+ * every mark lies within half a step of true.
+ */
+export function scheduleMarks(layout: Layout, job: Job, motifs?: MarkedMotifs): Schedule {
+  const { step } = job;
+  return {
+    step,
+    lines: [
+      ...axisLines(layout, job),
+      ...alongLines(layout, job, motifs?.field),
+      ...acrossLines(layout, job, motifs?.field),
+      ...borderLines(layout, job, motifs?.border),
+    ],
+    checks: squareChecks(layout, job),
+  };
+}

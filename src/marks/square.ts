@@ -1,0 +1,83 @@
+import type { Layout } from '../fit/layout.ts';
+import type { Job } from '../job/job.ts';
+import { MM_PER_INCH, roundToStep, writeLength, writeTape } from '../units/index.ts';
+import type { SquareCheck } from './schedule.ts';
+
+const diagonal = (across: number, along: number): number => Math.sqrt(across * across + along * along);
+
+/**
+ * How far the far end leans to one side when the two diagonals of a four-sided figure with equal opposite sides differ, mm.
+ * From d1² − d2² = 4 × across × lean.
+ */
+export const leanFor = (difference: number, across: number, along: number): number =>
+  (difference * diagonal(across, along)) / (2 * across);
+
+/** The largest 3-4-5 triangle whose two legs fit beside each other in the rectangle, in whole units, mm. */
+export function rightTriangle(across: number, along: number, unit: number) {
+  const fits = (wide: number, long: number) => Math.floor(Math.min(across / wide, along / long) / unit + 1e-9) * unit;
+  const [upright, lying] = [fits(3, 4), fits(4, 3)];
+  return upright >= lying
+    ? { across: 3 * upright, along: 4 * upright, slant: 5 * upright }
+    : { across: 4 * lying, along: 3 * lying, slant: 5 * lying };
+}
+
+/** How far an edge strays over a length when the slanted side of its corner's triangle is off by so much, mm. */
+export const strayFor = (
+  off: number,
+  triangle: { across: number; along: number; slant: number },
+  over: number,
+): number => (off * triangle.slant * over) / (triangle.across * triangle.along);
+
+/** The distances that prove the corners square, each with what to do when it is off. */
+export function squareChecks(layout: Layout, job: Job): SquareCheck[] {
+  const { work, field, border, reserve } = layout;
+  const { step } = job;
+  const length = (mm: number) => writeLength(mm, job.units, step);
+  const tape = (mm: number) => writeTape(mm, job.units, step);
+  const check = (says: string, mm: number, otherwise: string): SquareCheck => ({
+    says,
+    true: mm,
+    reads: roundToStep(mm, step),
+    otherwise,
+  });
+  const notable = 2 * step;
+  const lean = (size: { across: number; along: number }) =>
+    length(Math.max(step, leanFor(notable, size.across, size.along)));
+
+  const whole = job.system === 'inch' ? MM_PER_INCH : 10;
+  const large = rightTriangle(work.across, work.along, whole);
+  const triangle = large.slant > 0 ? large : rightTriangle(work.across, work.along, step);
+  const checks: SquareCheck[] = [];
+  if (triangle.slant > 0) {
+    const stray = length(Math.max(step, strayFor(notable, triangle, work.along)));
+    checks.push(
+      check(
+        `3-4-5 at the near left corner of the work: ${tape(triangle.across)} along the near edge, ${tape(triangle.along)} up the left edge, this much between the two points`,
+        triangle.slant,
+        `${length(notable)} too long means the far end of the edge lies ${stray} too far out; too short, as much too far in. Swing the edge about the near corner until it reads right, then try the near right corner the same way.`,
+      ),
+    );
+  }
+  checks.push(
+    check(
+      'Work, corner to corner, both diagonals',
+      diagonal(work.across, work.along),
+      `Up to ${length(step)} between the two is only the reading. For every ${length(notable)} beyond that, move both far corners ${lean(work)} sideways, away from the far end of the longer diagonal. Equal to each other but not to this: pull the width and length marks again.`,
+    ),
+    check(
+      'From each near corner of the work to the mid-run mark on the opposite edge',
+      diagonal(work.across, work.along / 2),
+      'If the corner diagonals agree and these two do not, an edge bows: set its mid-run mark again from the axis and snap the edge in two halves.',
+    ),
+  );
+  if (border > 0 || reserve.across > 0 || reserve.along > 0) {
+    checks.push(
+      check(
+        'Field, corner to corner, both diagonals',
+        diagonal(field.across, field.along),
+        `Up to ${length(step)} between the two is only the reading. For every ${length(notable)} beyond that, move both far corners of the field ${lean(field)} sideways, away from the far end of the longer diagonal, before any paint goes on.`,
+      ),
+    );
+  }
+  return checks;
+}
