@@ -1,0 +1,92 @@
+import type { Drawing } from '../compose/drawing.ts';
+import type { Layout } from '../fit/layout.ts';
+import type { Motif } from '../motif/motif.ts';
+
+/** Evenly spaced guide lines. They are snapped between `from` and `to`; beyond, the pattern would go on the same way. */
+export interface Lattice {
+  start: number;
+  step: number;
+  from: number;
+  to: number;
+}
+
+/** The guide lines a sheet can be laid to, in one direction of the work: single ones, and those between repeats. Lengths in mm. */
+export interface Ruling {
+  fixed: number[];
+  lattice?: Lattice;
+}
+
+/** Lines that run along (`x` is where they lie) and lines that run across (`y`). */
+export interface Guides {
+  x: Ruling;
+  y: Ruling;
+}
+
+const ON_LINE = 1e-7;
+
+/** Whether a guide line lies at a place: `snapped`, `beyond` the last one that is snapped, or `no`. */
+export function lineAt(ruling: Ruling, at: number): 'snapped' | 'beyond' | 'no' {
+  if (ruling.fixed.some((line) => Math.abs(line - at) <= ON_LINE)) return 'snapped';
+  if (!ruling.lattice) return 'no';
+  const { start, step, from, to } = ruling.lattice;
+  const nearest = start + Math.round((at - start) / step) * step;
+  if (Math.abs(nearest - at) > ON_LINE) return 'no';
+  return at >= from - ON_LINE && at <= to + ON_LINE ? 'snapped' : 'beyond';
+}
+
+/** Every line between two places, in order. */
+export function linesBetween(ruling: Ruling, from: number, to: number): number[] {
+  const lines = ruling.fixed.filter((line) => line >= from && line <= to);
+  if (ruling.lattice) {
+    const { start, step } = ruling.lattice;
+    for (let n = Math.ceil((from - start) / step); start + n * step <= to; n++) lines.push(start + n * step);
+  }
+  lines.sort((a, b) => a - b);
+  return lines.filter((line, at) => at === 0 || line - lines[at - 1]! > ON_LINE);
+}
+
+/** Lines between the field's repeats (or its squares, where a motif counts squares), its edges, the axis and mid-run. */
+export function fieldGuides({ field, border, work }: Drawing, layout: Layout, motif: Motif): Guides {
+  const { pitch, phase } = layout;
+  const [across, along] = [pitch.across / (motif.counts?.across ?? 1), pitch.along / (motif.counts?.along ?? 1)];
+  const edges = (low: 'left' | 'top', high: 'right' | 'bottom') => [
+    work[low],
+    border.inner[low],
+    field[low],
+    field[high],
+    border.inner[high],
+    work[high],
+  ];
+  return {
+    x: {
+      fixed: [...edges('left', 'right'), 0],
+      lattice: { start: field.left - phase.across * pitch.across, step: across, from: field.left, to: field.right },
+    },
+    y: {
+      fixed: [...edges('top', 'bottom'), 0],
+      lattice: { start: field.bottom + phase.along * pitch.along, step: along, from: field.top, to: field.bottom },
+    },
+  };
+}
+
+/** Along a side of the border: the lines between its repeats, and its two edges. */
+export function sideGuides({ border: { outer, inner } }: Drawing, layout: Layout, runs: 'across' | 'along'): Guides {
+  const band = (low: 'left' | 'top', high: 'right' | 'bottom'): Ruling => ({
+    fixed: [outer[low], inner[low], inner[high], outer[high]],
+  });
+  const run = (low: number, high: number, repeats: number): Ruling => ({
+    fixed: [low, high],
+    lattice: { start: low, step: (high - low) / repeats, from: low, to: high },
+  });
+  return runs === 'across'
+    ? { x: run(inner.left, inner.right, layout.borderRepeats.across), y: band('top', 'bottom') }
+    : { x: band('left', 'right'), y: run(inner.top, inner.bottom, layout.borderRepeats.along) };
+}
+
+/** At the corner blocks: the four edges of the border's two long and two short sides. */
+export function cornerGuides({ border: { outer, inner } }: Drawing): Guides {
+  return {
+    x: { fixed: [outer.left, inner.left, inner.right, outer.right] },
+    y: { fixed: [outer.top, inner.top, inner.bottom, outer.bottom] },
+  };
+}
