@@ -1,0 +1,86 @@
+import type { Point } from '../geometry/path.ts';
+import type { Sketch } from './sketch.ts';
+import { spreadApart } from './spread.ts';
+
+/** `across`: the line is level; `along`: it stands, and its reading is turned to be read from the right. */
+export type Runs = 'across' | 'along';
+
+/** What is measured: from and to in the direction it runs, and the edge of the thing measured, from where the thin lines start. */
+export interface Span {
+  runs: Runs;
+  from: number;
+  to: number;
+  edge: number;
+  text: string;
+  /** Used instead where the text does not fit into the line. */
+  brief?: string;
+}
+
+const point = (runs: Runs, on: number, off: number): Point => (runs === 'across' ? [on, off] : [off, on]);
+
+/** The slanted tick at an end of a dimension line. */
+function tick(sketch: Sketch, [x, y]: Point): void {
+  const reach = 0.26 * sketch.size;
+  sketch.path([
+    [x - reach, y + reach],
+    [x + reach, y - reach],
+  ]);
+}
+
+function thinLines(sketch: Sketch, { runs, from, to, edge }: Span, line: number): void {
+  const way = Math.sign(line - edge);
+  const [start, end] = [edge + way * 0.35 * sketch.size, line + way * 0.4 * sketch.size];
+  for (const on of [from, to]) {
+    sketch.path([point(runs, on, start), point(runs, on, end)], { 'stroke-opacity': 0.55 });
+    tick(sketch, point(runs, on, line));
+  }
+}
+
+/** A dimension with its reading in a gap of the line, or beyond its far end where the line is too short for it. */
+export function dimension(sketch: Sketch, span: Span, line: number): void {
+  const { runs, from, to, brief } = span;
+  const { size } = sketch;
+  thinLines(sketch, span, line);
+  const turn = runs === 'across' ? 0 : -Math.PI / 2;
+  const room = (text: string) => sketch.width(text) + 0.7 * size;
+  const fits = (text: string) => room(text) + 0.8 * size <= to - from;
+  const text = !fits(span.text) && brief !== undefined && fits(brief) ? brief : span.text;
+  const gap = room(text);
+  const middle = (from + to) / 2;
+  if (fits(text)) {
+    sketch.path([point(runs, from, line), point(runs, middle - gap / 2, line)]);
+    sketch.path([point(runs, middle + gap / 2, line), point(runs, to, line)]);
+    sketch.label(text, point(runs, middle, line), 'middle', { turn });
+  } else {
+    sketch.path([point(runs, from, line), point(runs, to, line)]);
+    if (runs === 'across') sketch.label(text, [to + 0.6 * size, line], 'start');
+    else sketch.label(text, [line, from - 0.6 * size], 'start', { turn });
+  }
+}
+
+/** Short spans one beside the other on a standing line, their readings level beside it and led to where they crowd. */
+export function callouts(sketch: Sketch, spans: Span[], line: number): void {
+  const { size } = sketch;
+  const sorted = [...spans].sort((a, b) => a.from + a.to - b.from - b.to);
+  const middles = sorted.map(({ from, to }) => (from + to) / 2);
+  const places = spreadApart(middles, 1.35 * size);
+  sorted.forEach((span, at) => {
+    thinLines(sketch, span, line);
+    sketch.path([
+      [line, span.from],
+      [line, span.to],
+    ]);
+    const bend = line + 0.7 * size;
+    const end = line + 1.7 * size;
+    sketch.path(
+      [
+        [line, middles[at]!],
+        [bend, middles[at]!],
+        [end, places[at]!],
+        [end + 0.3 * size, places[at]!],
+      ],
+      { 'stroke-opacity': 0.55 },
+    );
+    sketch.label(span.text, [end + 0.6 * size, places[at]!], 'start');
+  });
+}

@@ -1,0 +1,48 @@
+import type { Drawing } from '../compose/drawing.ts';
+import type { Fit, Layout } from '../fit/layout.ts';
+import type { Motifs } from '../fit/problem.ts';
+import type { Job } from '../job/job.ts';
+import type { Schedule } from '../marks/schedule.ts';
+import { drawMotif } from '../motif/record.ts';
+import type { Site } from '../site/site.ts';
+import type { Sheet } from '../stencil/sheet.ts';
+import { writeJobSheet } from './job-sheet.ts';
+import { writeLayout } from './layout.ts';
+import { writeMarks, writeMarksDrawing } from './marks.ts';
+import { writePlan } from './plan.ts';
+import { renderPng } from './png.ts';
+import { writeStencil } from './stencil.ts';
+import { writeTemplate } from './template.ts';
+import { tidySvg } from './tidy.ts';
+
+/** Everything the stages have found, ready to be written. */
+export interface Finished {
+  job: Job;
+  site: Site;
+  motifs: Motifs;
+  fit: Fit;
+  layout: Layout;
+  drawing: Drawing;
+  sheets: Sheet[];
+  schedule: Schedule;
+}
+
+/** Long side of `plan.png`, in pixels. */
+const PICTURE = 1600;
+
+/** Every file of a job, by name, in memory. */
+export async function writeFiles(finished: Finished): Promise<Map<string, string | Uint8Array>> {
+  const { job, motifs, fit, layout, drawing, sheets, schedule } = finished;
+  const plan = await writePlan(drawing, layout, job, motifs);
+  const files = new Map<string, string | Uint8Array>([
+    ['layout.json', writeLayout(layout, fit, job, motifs, sheets)],
+    ['plan.svg', plan],
+    ['plan.png', await renderPng(plan, PICTURE)],
+    ['marks.csv', writeMarks(schedule, job)],
+    ['marks.svg', await writeMarksDrawing(schedule, layout, job)],
+    ['template.svg', await writeTemplate(drawMotif(motifs.field, layout.pitch, job.field.settings), layout, job)],
+    ['job-sheet.html', await writeJobSheet(finished)],
+  ]);
+  for (const sheet of sheets) files.set(sheet.file, await tidySvg(writeStencil(sheet)));
+  return files;
+}

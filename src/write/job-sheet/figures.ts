@@ -1,0 +1,32 @@
+import type { Layout } from '../../fit/layout.ts';
+import type { Job } from '../../job/job.ts';
+import type { Motif } from '../../motif/motif.ts';
+import type { Readings } from './reading.ts';
+
+const half = (count: number): string => (Number.isInteger(count) ? `${count}` : `${Math.floor(count) || ''}½`);
+
+/** The numbers that fix the work, large enough to read standing. */
+export function figures(layout: Layout, job: Job, field: Motif, { length }: Readings): string {
+  const { overall, repeats, pitch, border, reserve, gaps } = layout;
+  const by = (one: string, other: string) => `${one} <small>×</small> ${other}`;
+  const per = { across: field.counts?.across ?? 1, along: field.counts?.along ?? 1 };
+  const { each, many } = field.counts ?? { each: 'repeat', many: 'repeats' };
+  const rows: [string, string][] = [
+    ['Overall, across × along', by(length(overall.across), length(overall.along))],
+    ['Field', by(length(layout.field.across), length(layout.field.along))],
+    [`${many.charAt(0).toUpperCase()}${many.slice(1)}`, by(half(repeats.across * per.across), half(repeats.along * per.along))],
+    [`Each ${each}`, by(length(pitch.across / per.across), length(pitch.along / per.along))],
+  ];
+  if (border > 0) rows.push(['Border', length(border)]);
+  if (reserve.across > 0 || reserve.along > 0) {
+    rows.push([
+      'Reserve',
+      reserve.across === reserve.along ? length(reserve.along) : by(length(reserve.across), length(reserve.along)),
+    ]);
+  }
+  if (job.surface === 'runner' && (gaps.near > 0 || gaps.far > 0)) {
+    const same = Math.abs(gaps.near - gaps.far) < 1e-6;
+    rows.push([same ? 'End gaps' : 'End gaps, near, far', same ? length(gaps.near) : `${length(gaps.near)}, ${length(gaps.far)}`]);
+  }
+  return `<dl class="figures">${rows.map(([name, value]) => `<div><dt>${name}</dt><dd>${value}</dd></div>`).join('')}</dl>`;
+}

@@ -1,0 +1,59 @@
+import type { Motifs } from '../compose/compose.ts';
+import type { Fit, Layout } from '../fit/layout.ts';
+import type { Job, MotifChoice } from '../job/job.ts';
+import type { Sheet } from '../stencil/sheet.ts';
+import { tapedParts } from '../stencil/taped.ts';
+import { sheetOrigin } from './stencil.ts';
+
+/** To 1e-6 mm, no minus nought. */
+const rounded = (value: number): number => Math.round(value * 1e6) / 1e6 + 0;
+
+/** The value with every number in it rounded, whatever its shape. */
+function roundAll(value: unknown): unknown {
+  if (typeof value === 'number') return rounded(value);
+  if (Array.isArray(value)) return value.map(roundAll);
+  if (value === null || typeof value !== 'object') return value;
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, roundAll(inner)]));
+}
+
+/** JSON with lists of plain numbers kept on one line. */
+const asText = (value: unknown): string =>
+  `${JSON.stringify(value, null, 2).replace(/\[\n\s+(-?[\d.e+-]+(?:,\n\s+-?[\d.e+-]+)*)\n\s+\]/g, (_, numbers: string) => `[${numbers.replace(/\s+/g, ' ')}]`)}\n`;
+
+const named = ({ motif, settings }: MotifChoice) => ({ name: motif, settings });
+
+/** Everything the written files were made from: the chosen layout, the motifs, the colours, and how every sheet is laid. JSON text. */
+export function writeLayout(
+  layout: Layout,
+  { searched, proof }: Pick<Fit, 'searched' | 'proof'>,
+  job: Job,
+  motifs: Motifs,
+  sheets: Sheet[],
+): string {
+  const { title, name, surface, units, step, stencil } = job;
+  const lists = {
+    evenfield: 1,
+    job: { title, name, surface, units, step, bridge: stencil.bridge, window: stencil.window },
+    searched,
+    proof,
+    layout,
+    motifs: {
+      field: named(job.field),
+      ...(motifs.border && { border: named(job.border) }),
+      ...(motifs.corner && { corner: named(job.border.corner) }),
+    },
+    palette: job.palette,
+    colours: job.colours,
+    taped: tapedParts(job, motifs),
+    sheets: sheets.map((sheet) => ({
+      file: sheet.file,
+      colour: sheet.colour,
+      says: sheet.says,
+      windows: sheet.windows.length,
+      keys: sheet.keys.length,
+      origin: sheetOrigin(sheet),
+      passes: sheet.passes.map((pass) => pass.map(({ turn, x, y, open }) => ({ turn, x, y, open }))),
+    })),
+  };
+  return asText(roundAll(lists));
+}

@@ -1,0 +1,25 @@
+import type { Job } from '../job/job.ts';
+import type { Schedule } from '../marks/schedule.ts';
+import { writeTape } from '../units/index.ts';
+import { formatMm } from './number.ts';
+
+export { writeMarksDrawing } from './marks-drawing.ts';
+
+/** A field as RFC 4180 wants it: quoted where it holds a comma, a quote or a line end, quotes doubled. */
+const field = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
+
+const row = (fields: string[]): string => `${fields.map(field).join(',')}\r\n`;
+
+/** Every mark, one a row, and the distances that prove the corners square, as rows of the line `check`. */
+export function writeMarks(schedule: Schedule, job: Pick<Job, 'units' | 'step'>): string {
+  const tape = (mm: number) => writeTape(mm, job.units, job.step);
+  const marks = schedule.lines.flatMap((line) =>
+    line.marks.map((mark) =>
+      row([line.name, line.datum, String(mark.number), tape(mark.reads), formatMm(mark.true), mark.for]),
+    ),
+  );
+  const checks = schedule.checks.map((check, at) =>
+    row(['check', 'from point to point', String(at + 1), tape(check.reads), formatMm(check.true), check.says]),
+  );
+  return [row(['line', 'datum', 'number', 'tape', 'true_mm', 'for']), ...marks, ...checks].join('');
+}

@@ -1,0 +1,3 @@
+declare module 'opentype.js/dist/opentype.mjs' {
+  export * from 'opentype.js';
+}

@@ -1,0 +1,16 @@
+import type { Drawing } from '../compose/drawing.ts';
+import type { Job } from '../job/job.ts';
+import { formatMm } from './number.ts';
+import { regionText } from './path.ts';
+import { element } from './svg.ts';
+
+/** The painted floor alone: the ground, then one path a region. Regions of different parts do not overlap. */
+export function paintGroup(drawing: Drawing, job: Pick<Job, 'palette' | 'colours'>): string {
+  const { left, top, right, bottom } = drawing.work;
+  const hex = (part: keyof Job['colours']) => job.palette[job.colours[part]]!;
+  const ground = `M${formatMm(left)} ${formatMm(top)}H${formatMm(right)}V${formatMm(bottom)}H${formatMm(left)}Z`;
+  const regions = drawing.regions.map(({ element: of, part, pieces, at }) =>
+    element('path', { 'data-element': of, 'data-part': part, fill: hex(part), d: regionText(pieces, at) }),
+  );
+  return element('g', { id: 'paint' }, [element('path', { id: 'ground', fill: hex('ground'), d: ground }), ...regions].join('\n'));
+}

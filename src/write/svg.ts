@@ -1,0 +1,20 @@
+const ENTITIES: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
+
+/** Characters that neither XML nor HTML may hold, whatever a title was pasted from. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
+const FORBIDDEN = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f\ufffe\uffff]|\p{Surrogate}/gu;
+
+/** Text that is safe between tags and inside a quoted attribute, in SVG and in HTML. */
+export const escapeText = (text: string): string =>
+  text.replace(FORBIDDEN, '').replace(/[&<>"']/g, (character) => ENTITIES[character]!);
+
+export type Attributes = Record<string, string | number | undefined>;
+
+/** One element. Attributes left undefined are left out. Content is put in as it is; without any, the element is closed at once. */
+export function element(name: string, attributes: Attributes, content?: string): string {
+  const given = Object.entries(attributes)
+    .filter(([, value]) => value !== undefined)
+    .map(([key, value]) => ` ${key}="${escapeText(String(value))}"`)
+    .join('');
+  return content === undefined ? `<${name}${given}/>` : `<${name}${given}>${content}</${name}>`;
+}
