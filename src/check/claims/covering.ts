@@ -1,0 +1,94 @@
+import { type Claim, DRAWN, equal, stated, unproven } from '../claim.ts';
+import type { FileSet, Sheet } from '../file-set.ts';
+import { centre, Finder } from '../measure/finder.ts';
+import { type Move, moveOutline, placing } from '../measure/move.ts';
+import type { PlacementEntry } from '../read/layout.ts';
+import type { Painted } from '../read/plan.ts';
+
+/** The sheets, laid down at all their placements, paint the plan: all of it, each piece once, and nothing else. */
+export default function covering(set: FileSet): Claim[] {
+  const [plan, layout] = [set.plan(), set.layout()];
+  if (!plan.ok) return [unproven('plan.svg', 'the sheets paint the whole plan', plan.says)];
+  if (!layout.ok) return [unproven('layout.json', 'the sheets paint the whole plan', layout.says)];
+  const { colours, taped } = layout.value;
+  const byTape = new Set(taped.map((one) => one.part));
+  const colourOf = (piece: Painted) => colours[piece.part] ?? '';
+  const stencilled = plan.value.painted.filter((piece) => !byTape.has(piece.part));
+  const times = new Map<Painted, number>(stencilled.map((piece) => [piece, 0]));
+  const claims: Claim[] = [];
+  const grounds = new Map<string, { finder: Finder; pieces: Painted[] }>();
+  for (const colour of new Set(set.sheets().map(({ entry }) => entry.colour))) {
+    const pieces = stencilled.filter((piece) => colourOf(piece) === colour);
+    grounds.set(colour, { finder: new Finder(pieces.map((piece) => piece.outline)), pieces });
+  }
+  for (const sheet of set.sheets()) claims.push(...lay(sheet, grounds.get(sheet.entry.colour)!, times));
+  const bare = [...times].filter(([, count]) => count === 0).map(([piece]) => piece);
+  const twice = [...times].filter(([, count]) => count > 1).map(([piece]) => piece);
+  const all = `all ${stencilled.length}`;
+  claims.push(
+    equal(
+      'plan.svg',
+      'every piece of the plan is painted through a window',
+      bare.length === 0 ? all : `not ${some(bare)}`,
+      all,
+    ),
+  );
+  claims.push(
+    equal('plan.svg', 'no piece of the plan is painted twice', twice.length === 0 ? 'none' : some(twice), 'none'),
+  );
+  const tapedParts = new Set(plan.value.painted.filter((piece) => byTape.has(piece.part)).map((piece) => piece.part));
+  const idle = [...byTape].filter((part) => !tapedParts.has(part));
+  claims.push(
+    equal('layout.json', 'every part made with tape is on the plan', idle.join(', ') || 'they are', 'they are'),
+  );
+  return claims;
+}
+
+function some(pieces: Painted[]): string {
+  const [first] = pieces;
+  const [x, y] = centre(first!.outline.frame);
+  return `${pieces.length}, such as the ${first!.part} piece at ${Math.round(x)}, ${Math.round(y)}`;
+}
+
+/** Lays one sheet down wherever it is listed, and counts for every piece how often a window comes to lie on it. */
+function lay(
+  { entry, drawn }: Sheet,
+  ground: { finder: Finder; pieces: Painted[] },
+  times: Map<Painted, number>,
+): Claim[] {
+  const claim = 'every open window lies on one painted piece';
+  if (!drawn.ok) return [unproven(entry.file, claim, drawn.says)];
+  const { windows } = drawn.value;
+  const used = new Set<number>();
+  let off = 0;
+  let stray = '';
+  for (const placement of entry.passes.flat()) {
+    const move = onWork(entry.origin, placement);
+    for (const index of placement.open) {
+      const window = windows.get(index + 1);
+      if (window === undefined) {
+        stray ||= `window-${index + 1} is to be open, but the sheet has none`;
+        continue;
+      }
+      used.add(index + 1);
+      for (const outline of window.outlines) {
+        const found = ground.finder.nearest(moveOutline(outline, move));
+        if (!found) stray ||= `${window.id} at ${placement.x}, ${placement.y} lies on nothing painted`;
+        else if (found.apart > off) off = found.apart;
+        if (found && found.apart <= DRAWN)
+          times.set(ground.pieces[found.index]!, times.get(ground.pieces[found.index]!)! + 1);
+      }
+    }
+  }
+  const idle = [...windows.keys()].filter((number) => !used.has(number));
+  return [
+    stated(entry.file, claim, stray === '' && off <= DRAWN, stray || off, DRAWN),
+    equal(entry.file, 'every window is painted through', idle.length === 0 ? 'all' : `not window-${idle[0]}`, 'all'),
+  ];
+}
+
+/** From the file's own coordinates to the work: the sheet's origin first, then the turn, then the place. */
+export function onWork([ox, oy]: readonly [number, number], { turn, x, y }: PlacementEntry): Move {
+  const [a, b, c, d, e, f] = placing(turn, x, y);
+  return [a, b, c, d, e - a * ox - b * oy, f - c * ox - d * oy];
+}

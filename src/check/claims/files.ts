@@ -1,0 +1,37 @@
+import { type Claim, equal, stated } from '../claim.ts';
+import type { FileSet } from '../file-set.ts';
+import type { Read } from '../read/read.ts';
+
+/** What every job is written as, besides its stencils. */
+const ALWAYS = ['layout.json', 'plan.svg', 'plan.png', 'template.svg', 'marks.csv', 'marks.svg', 'job-sheet.html'];
+
+function reads(set: FileSet, name: string): Read<unknown> {
+  if (name === 'layout.json') return set.layout();
+  if (name === 'plan.svg') return set.plan();
+  if (name === 'marks.csv') return set.marks();
+  if (name === 'template.svg') return set.template();
+  const sheet = set.sheets().find(({ entry }) => entry.file === name);
+  if (sheet) return sheet.drawn;
+  if (name.endsWith('.png'))
+    return set.content(name) === undefined ? { ok: false, says: `${name} is missing` } : { ok: true, value: 0 };
+  return set.text(name);
+}
+
+/** Every file of the job is there and can be read, and no stencil of another layout lies among them. */
+export default function files(set: FileSet): Claim[] {
+  const sheets = set.sheets().map(({ entry }) => entry.file);
+  const expected = [...new Set([...ALWAYS, ...sheets])];
+  const claims = expected.map((name) => {
+    const found = reads(set, name);
+    return equal(name, 'the file is there and can be read', found.ok ? 'it is' : found.says, 'it is');
+  });
+  const others = set.names.filter((name) => !expected.includes(name));
+  const left = others.filter((name) => /^stencil-/i.test(name));
+  const measured = others.length === 0 ? 'no other file' : `${others.length} more: ${others.slice(0, 10).join(', ')}`;
+  claims.push(stated('', 'no stencil of another layout lies among the files', left.length === 0, measured, 'none'));
+  const twice = sheets.find((name, at) => sheets.indexOf(name) !== at);
+  claims.push(
+    equal('layout.json', 'every sheet is listed once', twice ? `${twice} is listed twice` : 'it is', 'it is'),
+  );
+  return claims;
+}

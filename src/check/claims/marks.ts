@@ -1,0 +1,81 @@
+import { parseLength, type Unit } from '../../units/index.ts';
+import { type Claim, equal, stated, unproven } from '../claim.ts';
+import type { FileSet } from '../file-set.ts';
+import { compareMarks, MARK_WRITTEN } from '../measure/marked.ts';
+import type { MarkRow } from '../read/marks.ts';
+
+const FILE = 'marks.csv';
+/** The guide lines that every work has. */
+const ALWAYS = ['axis', 'left-edge', 'right-edge', 'across-left', 'across-right'];
+
+/** Every mark reads right on the tape and stands for a line that is truly there. */
+export default function marks(set: FileSet): Claim[] {
+  const [rows, layout] = [set.marks(), set.layout()];
+  if (!rows.ok) return [unproven(FILE, 'marks read within half a tape step of true', rows.says)];
+  if (!layout.ok) return [unproven(FILE, 'marks read within half a tape step of true', layout.says)];
+  const { job, layout: numbers } = layout.value;
+  const lines = new Map<string, MarkRow[]>();
+  for (const row of rows.value) lines.set(row.line, [...(lines.get(row.line) ?? []), row]);
+  const lacking = ALWAYS.filter((line) => !lines.has(line));
+  const needed = numbers.border > 0 && [...lines.keys()].some((line) => line.startsWith('border-'));
+  if (needed) lacking.push(...BORDER.filter((line) => !lines.has(line)));
+  const claims = [equal(FILE, 'every guide line is marked', lacking.join(', ') || 'all', 'all')];
+  for (const [line, found] of lines) {
+    claims.push(readings(line, found, job.units, job.step));
+    if (line === 'check') continue;
+    claims.push(order(line, found));
+    const marked = compareMarks(line, found, numbers);
+    if (marked === undefined) continue;
+    const measured = marked.off > MARK_WRITTEN ? `${marked.worst} is off by ${say(marked.off)}` : marked.off;
+    claims.push(
+      stated(
+        FILE,
+        `marks of ${line} stand where the layout has their lines`,
+        marked.off <= MARK_WRITTEN,
+        measured,
+        MARK_WRITTEN,
+      ),
+    );
+    claims.push(equal(FILE, `no mark of ${line} is missing`, marked.missing.slice(0, 5).join('; ') || 'none', 'none'));
+  }
+  return claims;
+}
+
+const BORDER = [
+  'border-left',
+  'border-right',
+  ...['near', 'far'].flatMap((end) => [`border-${end}-left`, `border-${end}-right`]),
+];
+
+const say = (mm: number): string => (Number.isFinite(mm) ? `${mm.toFixed(3)} mm` : 'more than can be said');
+
+/** Each reading is rounded on its own from the one datum, so that none is off by more than half a step and no error adds up. */
+function readings(line: string, rows: MarkRow[], unit: Unit, step: number): Claim {
+  const claim =
+    line === 'check'
+      ? 'check distances read within half a tape step of true'
+      : `marks of ${line} read within half a tape step of true`;
+  let off = 0;
+  let worst = '';
+  for (const row of rows) {
+    const tape = parseLength(row.tape, unit === 'ft' ? 'in' : unit);
+    const far = tape.ok ? Math.abs(tape.mm - row.true) : Infinity;
+    const onStep = tape.ok && Math.abs(tape.mm / step - Math.round(tape.mm / step)) * step <= MARK_WRITTEN;
+    if (far > off || Number.isNaN(far) || !onStep) {
+      off = tape.ok && onStep && !Number.isNaN(far) ? far : Infinity;
+      worst = `mark ${row.number} reads ${row.tape}, true is ${row.true} mm`;
+    }
+    if (off === Infinity) break;
+  }
+  const holds = off <= step / 2 + MARK_WRITTEN;
+  return stated(FILE, claim, holds, holds ? off : worst, step / 2);
+}
+
+function order(line: string, rows: MarkRow[]): Claim {
+  const wrong = rows.find((row, at) => {
+    const before = rows[at - 1];
+    return row.number !== String(at + 1) || row.datum !== rows[0]!.datum || !(row.true > (before?.true ?? -Infinity));
+  });
+  const claim = `marks of ${line} are numbered onward from one datum`;
+  return equal(FILE, claim, wrong ? `mark ${wrong.number} is out of order` : 'they are', 'they are');
+}

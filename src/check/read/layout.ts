@@ -1,0 +1,99 @@
+import { z } from 'zod';
+import { type Read, read, refuse } from './read.ts';
+
+const mm = z.number().min(-1e6).max(1e6);
+const above = mm.positive();
+const landing = z.enum(['whole', 'half', 'cut']);
+const pair = <T extends z.ZodType>(of: T) => z.object({ across: of, along: of });
+/** A name that stays inside the folder. */
+const fileName = z.string().regex(/^[\w][\w.-]*$/, 'a plain file name');
+
+const layout = z.object({
+  overall: pair(above),
+  border: mm.min(0),
+  reserve: pair(mm.min(0)),
+  endGap: mm.min(0),
+  field: pair(above),
+  repeats: pair(z.number().positive().max(1e5)),
+  pitch: pair(above),
+  landing: z.object({
+    left: landing,
+    right: landing,
+    near: landing,
+    far: landing,
+    centreAcross: landing,
+    centreAlong: landing,
+  }),
+  borderRepeats: pair(z.number().int().min(0).max(1e5)),
+  phase: pair(z.number().min(-1).max(1)),
+  work: pair(above),
+  gaps: z.object({ near: mm.min(0), far: mm.min(0), left: mm.min(0), right: mm.min(0) }),
+});
+
+const placement = z.object({
+  turn: z.number().int().min(0).max(3),
+  x: mm,
+  y: mm,
+  open: z.array(z.number().int().min(0)),
+});
+
+const sheet = z.object({
+  file: fileName,
+  colour: z.string(),
+  windows: z.number().int().min(0),
+  keys: z.number().int().min(0),
+  origin: z.tuple([mm, mm]),
+  passes: z.array(z.array(placement)),
+});
+
+const file = z.object({
+  evenfield: z.literal(1),
+  job: z.object({
+    title: z.string(),
+    surface: z.string(),
+    units: z.enum(['in', 'ft', 'mm', 'cm', 'm']),
+    step: above,
+    bridge: above,
+    window: above,
+  }),
+  layout,
+  palette: z.record(z.string(), z.string()),
+  colours: z.record(z.string(), z.string()),
+  taped: z.array(z.object({ part: z.string() })),
+  sheets: z.array(sheet),
+});
+
+export type LayoutFile = z.infer<typeof file>;
+export type LayoutNumbers = LayoutFile['layout'];
+export type SheetEntry = LayoutFile['sheets'][number];
+export type PlacementEntry = z.infer<typeof placement>;
+
+/** Reads layout.json. Its numbers are claims to be measured, so only their kinds and bounds are looked at here. */
+export function readLayout(text: string): Read<LayoutFile> {
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch {
+    return refuse('the file is not complete JSON');
+  }
+  const found = file.safeParse(data);
+  if (found.success) return read(found.data);
+  const [first] = found.error.issues;
+  const place = first?.path.join('.') || 'the file';
+  return refuse(`${place} ${whatIsWrong(first)}`.slice(0, 300));
+}
+
+function whatIsWrong(issue: z.core.$ZodIssue | undefined): string {
+  if (issue?.code === 'too_small') return `is less than ${issue.inclusive ? '' : 'or just '}${issue.minimum}`;
+  if (issue?.code === 'too_big') return `is more than ${issue.maximum}`;
+  if (issue?.code !== 'invalid_type') return 'is not a value that this tool writes';
+  const kind = {
+    array: 'a list',
+    object: 'a group',
+    record: 'a group',
+    tuple: 'a list',
+    string: 'text',
+    int: 'a whole number',
+  };
+  return `is not ${(kind as Record<string, string>)[issue.expected] ?? `a ${issue.expected}`}`;
+}
