@@ -1,0 +1,24 @@
+import { writeTable } from './table.ts';
+
+const NOTES: [RegExp, string][] = [
+  [/^job-sheet\.html$/, 'print this first: plan, marks, checks, order of work'],
+  [/^plan\.svg$/, 'the painted floor, drawn true to size'],
+  [/^plan\.png$/, 'the same as a picture'],
+  [/^stencil-.*\.svg$/, 'a sheet to cut, true to size'],
+  [/^template\.svg$/, 'the outline of one repeat, true to size, for tracing'],
+  [/^marks\.csv$/, 'every tape mark, as a list'],
+  [/^marks\.svg$/, 'the marks, drawn'],
+  [/^layout\.json$/, 'every number of the layout, for other programs'],
+];
+
+/** Names the files of a folder and what each is for, those that a person wants first at the top. */
+export function fileNotes(out: string, names: string[]): string[] {
+  const place = (name: string) => {
+    const at = NOTES.findIndex(([pattern]) => pattern.test(name));
+    return at < 0 ? NOTES.length : at;
+  };
+  const rows = names
+    .toSorted((a, b) => place(a) - place(b) || (a < b ? -1 : 1))
+    .map((name) => [`  ${name}`, NOTES[place(name)]?.[1] ?? '']);
+  return [`${names.length} files in ${out}:`, ...writeTable(rows)];
+}

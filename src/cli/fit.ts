@@ -1,0 +1,50 @@
+import type { Command } from 'commander';
+import type { Layout } from '../fit/layout.ts';
+import { inksFor } from './inks.ts';
+import { wholeNumber } from './options.ts';
+import { withProgress } from './progress.ts';
+import { readJobFile } from './read-job-file.ts';
+import { ending } from './run.ts';
+import { DONE, type Ending, refuseAll, tell, tellJson } from './talk.ts';
+
+/** The part of a layout that is promised to other programs. */
+function stable(layout: Layout) {
+  const { rank, overall, border, reserve, endGap, field, repeats, pitch, stretch, landing, borderRepeats, cost, says } =
+    layout;
+  return { rank, overall, border, reserve, endGap, field, repeats, pitch, stretch, landing, borderRepeats, cost, says };
+}
+
+/** Sheds what binary fractions leave behind (76.19999999999999): nine decimals, far inside the promised 1e-6 mm. */
+const tidy = (_: string, value: unknown): unknown => (typeof value === 'number' ? Number(value.toFixed(9)) : value);
+
+async function fit(path: string, options: { json?: boolean; best: number }): Promise<Ending> {
+  const text = await readJobFile(path);
+  if (!text.ok) return refuseAll(text.issues, path);
+  const { fitJob } = await import('../pipeline.ts');
+  const fitted = await withProgress('looking for layouts', () => fitJob(text.value, path, options.best));
+  if (!fitted.ok) return refuseAll(fitted.issues, path);
+  const { searched, proof, layouts } = fitted.value.fit;
+  const best = layouts.slice(0, options.best);
+  if (options.json === true) {
+    tellJson({ searched, proof, layouts: best.map(stable) }, tidy);
+    return DONE;
+  }
+  const { writeFit } = await import('./write-fit.ts');
+  const room = process.stdout.isTTY ? process.stdout.columns : 100;
+  tell(
+    writeFit({ ...fitted.value, fit: { searched, proof, layouts: best } }, inksFor(process.stdout, process.env), room),
+  );
+  return DONE;
+}
+
+export function addFit(program: Command): void {
+  program
+    .command('fit')
+    .summary('show the best layouts for a job')
+    .description('Shows the best layouts for a job, best first, and what the search covered. Writes nothing.')
+    .argument('<job>', 'the job file, *.job.yaml')
+    .option('--best <count>', 'how many layouts to show, 1 to 100', wholeNumber(100), 10)
+    .option('--json', 'print them as JSON, lengths in mm')
+    .addHelpText('after', '\nExample:\n  evenfield fit hall.job.yaml --best 3')
+    .action(ending(fit));
+}

@@ -1,0 +1,52 @@
+import { join } from 'node:path';
+import type { Command } from 'commander';
+import { wholeNumber } from './options.ts';
+import { withProgress } from './progress.ts';
+import { readJobFile } from './read-job-file.ts';
+import { ending } from './run.ts';
+import { DONE, type Ending, refuse, refuseAll, shownPath, talk, tell, tellJson } from './talk.ts';
+
+interface Options {
+  out: string;
+  json?: boolean;
+  choose: number;
+  replace?: boolean;
+}
+
+async function make(path: string, options: Options): Promise<Ending> {
+  const text = await readJobFile(path);
+  if (!text.ok) return refuseAll(text.issues, path);
+  const { makeFiles } = await import('../pipeline.ts');
+  const made = await withProgress('making the files', () => makeFiles(text.value, path, options.choose));
+  if (!made.ok) return refuseAll(made.issues, path);
+  const { job, files, says } = made.value;
+  if (!/^[a-z0-9][a-z0-9-]*$/i.test(job.name)) return refuse(`${shownPath(job.name)} is no name for a folder`);
+
+  const out = join(options.out, job.name);
+  const { writeFolder } = await import('../write/folder.ts');
+  const report = await writeFolder(out, files, { replace: options.replace === true });
+  if (!report.ok) return refuseAll(report.issues, out);
+  const { written, kept } = report.value;
+  for (const name of kept) talk(`${join(out, name)} is no longer made; it was edited, so it is left there.`);
+  if (options.json === true) {
+    tellJson({ out, files: written });
+    return DONE;
+  }
+  const { fileNotes } = await import('./file-notes.ts');
+  tell([job.title, ...says, '', ...fileNotes(out, written), '', `To prove them: evenfield check ${out}`].join('\n'));
+  return DONE;
+}
+
+export function addMake(program: Command): void {
+  program
+    .command('make')
+    .summary('write the stencils, marks and plan of a job')
+    .description('Fits a job and writes everything to cut, mark and paint from: a folder named after the job.')
+    .argument('<job>', 'the job file, *.job.yaml')
+    .option('--out <folder>', 'where to put that folder', 'out')
+    .option('--choose <rank>', 'which of the layouts that fit shows', wholeNumber(100), 1)
+    .option('--replace', 'write over files that somebody edited')
+    .option('--json', 'print the folder and its files as JSON')
+    .addHelpText('after', '\nExample:\n  evenfield make hall.job.yaml --choose 2')
+    .action(ending(make));
+}

@@ -1,0 +1,61 @@
+import { type SpawnSyncOptions, spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { inject, onTestFinished } from 'vitest';
+
+export const BUILT = resolve(import.meta.dirname, '../../dist/evenfield.js');
+
+export interface Ran {
+  status: number | null;
+  out: string;
+  err: string;
+}
+
+/** Runs the built command line as a person would, in `cwd`. */
+export function evenfield(cwd: string, words: string[], options: SpawnSyncOptions = {}): Ran {
+  const trouble = inject('buildTrouble');
+  if (trouble !== '') throw new Error(`the command line could not be built: ${trouble}`);
+  const { NO_COLOR: _, EVENFIELD_DEBUG: __, ...env } = process.env;
+  const ran = spawnSync(process.execPath, [BUILT, ...words], {
+    cwd,
+    env,
+    timeout: 60_000,
+    ...options,
+    encoding: 'utf8',
+  });
+  return { status: ran.status, out: ran.stdout, err: ran.stderr };
+}
+
+/** A folder of its own for one test, gone afterwards. */
+export function folder(): string {
+  const dir = mkdtempSync(join(tmpdir(), 'evenfield-'));
+  onTestFinished(() => rmSync(dir, { recursive: true, force: true }));
+  return dir;
+}
+
+/** Whether this machine has the `script` of util-linux, which runs a command on a terminal of its own. */
+export const HAS_TERMINAL = /util-linux/.test(spawnSync('script', ['--version'], { encoding: 'utf8' }).stdout ?? '');
+
+const quoted = (word: string): string => `'${word.replaceAll("'", `'\\''`)}'`;
+
+/** Runs the built command line on a terminal; what it prints comes as the terminal saw it, both streams in one. */
+export function onTerminal(cwd: string, words: string[], env: Record<string, string> = {}): Ran {
+  const command = [process.execPath, BUILT, ...words].map(quoted).join(' ');
+  const { NO_COLOR: _, ...rest } = process.env;
+  const ran = spawnSync('script', ['-qec', command, '/dev/null'], {
+    cwd,
+    env: { ...rest, TERM: 'xterm', ...env },
+    timeout: 60_000,
+    encoding: 'utf8',
+  });
+  return { status: ran.status, out: ran.stdout, err: ran.stderr };
+}
+
+/** A small job that is quick to make, written by the program itself. */
+export function smallJob(dir: string, motif = 'diamond', file = 'mat.job.yaml'): string {
+  const size = ['--surface', 'floor-cloth', '--wide', '14 3/8"', '--long', `23 5/16"`];
+  const { status, err } = evenfield(dir, ['new', file, ...size, '--title', 'Mat', '--motif', motif]);
+  if (status !== 0) throw new Error(err);
+  return file;
+}
