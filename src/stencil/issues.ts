@@ -8,6 +8,9 @@ import type { Sheet, Soundness } from './sheet.ts';
 
 type Words = Pick<Job, 'units' | 'step' | 'stencil'>;
 
+/** Widths this small are told in millimetres, whatever the job's units. */
+const fine = (mm: number): string => `${Number(mm.toFixed(2))} mm`;
+
 const SETTING: Record<Motif['kind'], string[]> = {
   field: ['field', 'motif'],
   border: ['border', 'motif'],
@@ -24,8 +27,8 @@ export const islandIssue = (motif: Motif): Issue => ({
 export const crowdedIssue = (motif: Motif, job: Words): Issue => ({
   code: 'stencil/crowded',
   path: ['stencil', 'bridge'],
-  says: `the shapes of ${motif.name} lie so close that no few sheets could keep ${writeLength(job.stencil.bridge, job.units, job.step / 4)} between them`,
-  hint: 'a narrower bridge, or larger repeats',
+  says: `the shapes of ${motif.name} lie too close together to be parted by ${fine(job.stencil.bridge)} on any reasonable number of sheets`,
+  hint: 'a narrower bridge, such as bridge: 2 mm, or larger repeats',
 });
 
 /** The next whole inch, or centimetre, that a sheet could be bought or cut to. */
@@ -50,7 +53,6 @@ export function tooLargeIssue(what: string, outline: Box, job: Words): Issue {
 /** The first place at fault, measured as a person would: from the left and from the far edge of the sheet. */
 export function unsoundIssue(sheet: Sheet, found: Soundness, job: Words): Issue {
   const write = (mm: number) => writeLength(mm, job.units, job.step);
-  const fine = (mm: number) => `${Number(mm.toFixed(2))} mm`;
   const place = ({ x, y }: { x: number; y: number }) =>
     `${write(x - sheet.outline.left)} from the left and ${write(y - sheet.outline.top)} from the top of ${sheet.file}`;
   const { bridge, window } = job.stencil;

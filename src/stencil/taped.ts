@@ -1,4 +1,4 @@
-import type { Motifs } from '../compose/compose.ts';
+import type { Chosen, Motifs } from '../compose/compose.ts';
 import type { Job } from '../job/job.ts';
 import type { Motif, Part, Pen } from '../motif/motif.ts';
 
@@ -33,7 +33,7 @@ const WHERE: Record<Motif['kind'], string> = {
 };
 
 /** What is painted between lines of tape instead of through a sheet: plain bands and plain corner blocks. */
-export function tapedParts(job: Job, motifs: Motifs): TapedPart[] {
+export function tapedParts(job: Chosen & Pick<Job, 'colours'>, motifs: Motifs): TapedPart[] {
   const chosen: [Motif | undefined, Record<string, number>][] = [
     [motifs.field, job.field.settings],
     [motifs.border, job.border.settings],
