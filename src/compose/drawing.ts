@@ -2,7 +2,20 @@ import type { Box, Piece } from '../geometry/path.ts';
 import type { Part } from '../motif/motif.ts';
 
 /** Which element of the layout a region belongs to. Near is at the bottom of the plan (y > 0), far at the top. */
-export type Element = 'field' | 'border-near' | 'border-far' | 'border-left' | 'border-right' | 'corner';
+export type Element =
+  | 'field'
+  | 'border-near'
+  | 'border-far'
+  | 'border-left'
+  | 'border-right'
+  | 'corner'
+  | 'inner-near'
+  | 'inner-far'
+  | 'inner-left'
+  | 'inner-right'
+  | 'inner-corner'
+  | 'medallion'
+  | 'lettering';
 
 /**
  * One shape and every place it is painted. Placing a region at `(x, y)` moves its pieces by that much.
@@ -28,6 +41,8 @@ export interface Drawing {
   work: Box;
   /** Outer and inner edge of the border; equal to each other without one. */
   border: { outer: Box; inner: Box };
+  /** Outer and inner edge of the second border, where there is one. */
+  innerBorder?: { outer: Box; inner: Box };
   field: Box;
   regions: Region[];
 }

@@ -1,7 +1,7 @@
 import { POINTS } from './cost.ts';
-import type { FitProblem } from './problem.ts';
+import type { Edging } from './problem.ts';
 
-/** Whole repeats of the border on the two pairs of sides, between corner blocks as wide as the border. */
+/** Whole repeats of a border on the two pairs of sides. */
 export interface BorderRun {
   across: number;
   along: number;
@@ -15,15 +15,20 @@ export interface SideRun {
   cost: number;
 }
 
-/** The counts allowed on a side of this length, mm. */
-export function countsOn(problem: FitProblem, side: number, width: number): { from: number; to: number } {
-  if (problem.borderRatio === 'none' || problem.borderRatio === 'plain')
-    return { from: 1, to: side > 0 || width === 0 ? 1 : 0 };
-  const natural = width * problem.borderRatio;
-  const { from, to } = problem.borderStretch;
+/** Length of the near and far sides (`across`) or of the left and right ones that the repeats have, corners left out. */
+export const sideIn = ({ butt }: Edging, direction: 'across' | 'along', work: number, width: number): number =>
+  butt && direction === 'across' ? work : work - 2 * width;
+
+/** The counts allowed on a side of this length, mm: from, to, and the step between them. */
+export function countsOn(edging: Edging, side: number, width: number): { from: number; to: number; by: number } {
+  const by = edging.even ? 2 : 1;
+  if (typeof edging.ratio === 'string') return { from: 1, to: side > 0 || width === 0 ? 1 : 0, by: 1 };
+  const natural = width * edging.ratio * by;
+  const { from, to } = edging.stretch;
   return {
-    from: Math.max(1, Math.ceil(side / (natural * to) - 1e-9)),
-    to: side > 0 ? Math.floor(side / (natural * from) + 1e-9) : 0,
+    from: by * Math.max(1, Math.ceil(side / (natural * to) - 1e-9)),
+    to: side > 0 ? by * Math.floor(side / (natural * from) + 1e-9) : 0,
+    by,
   };
 }
 
@@ -36,25 +41,25 @@ function sideRun(count: number, side: number, natural: number): SideRun {
 }
 
 /** What a side of this length takes, cheapest first; empty when nothing fits. */
-export function sideRuns(problem: FitProblem, side: number, width: number): SideRun[] {
-  const { from, to } = countsOn(problem, side, width);
-  if (problem.borderRatio === 'none') return [NO_BORDER];
-  if (problem.borderRatio === 'plain') return to >= from ? [ONE_PIECE] : [];
-  const natural = width * problem.borderRatio;
+export function sideRuns(edging: Edging, side: number, width: number): SideRun[] {
+  const { from, to, by } = countsOn(edging, side, width);
+  if (edging.ratio === 'none') return [NO_BORDER];
+  if (edging.ratio === 'plain') return to >= from ? [ONE_PIECE] : [];
+  const natural = width * edging.ratio;
   const runs: SideRun[] = [];
-  for (let count = from; count <= to; count++) runs.push(sideRun(count, side, natural));
+  for (let count = from; count <= to; count += by) runs.push(sideRun(count, side, natural));
   return runs.sort((a, b) => a.cost - b.cost);
 }
 
 /** The cost of the first of `sideRuns`, without the rest: one of the two counts round the true one. */
-export function leastSideCost(problem: FitProblem, side: number, width: number): number {
-  const { from, to } = countsOn(problem, side, width);
+export function leastSideCost(edging: Edging, side: number, width: number): number {
+  const { from, to, by } = countsOn(edging, side, width);
   if (to < from) return Number.POSITIVE_INFINITY;
-  if (typeof problem.borderRatio === 'string') return 0;
-  const natural = width * problem.borderRatio;
+  if (typeof edging.ratio === 'string') return 0;
+  const natural = width * edging.ratio;
   const within = (count: number) => Math.min(to, Math.max(from, count));
-  const below = Math.floor(side / natural);
-  return Math.min(sideRun(within(below), side, natural).cost, sideRun(within(below + 1), side, natural).cost);
+  const below = by * Math.floor(side / (natural * by));
+  return Math.min(sideRun(within(below), side, natural).cost, sideRun(within(below + by), side, natural).cost);
 }
 
 /** The cheapest pair of counts: each side's own stretch, and the difference between them. Both lists hold at least one. */

@@ -1,5 +1,6 @@
 import { fieldIn, workIn } from './axis.ts';
 import type { Candidate } from './candidate.ts';
+import { innerOffset } from './inner.ts';
 import type { Layout } from './layout.ts';
 import type { AxisProblem, FitProblem } from './problem.ts';
 import { isOnTape } from './steps.ts';
@@ -27,7 +28,7 @@ const marksOf = (exact: boolean, uneven: boolean) => (!exact ? 'rounded' : uneve
 
 /** The candidate's numbers, written out. `says` is left to the caller. */
 export function buildLayout(problem: FitProblem, candidate: Candidate, rank: number): Layout {
-  const { across, along, width, stretch, border } = candidate;
+  const { across, along, width, stretch, border, inner } = candidate;
   const work = {
     across: workIn(problem.across, across.frame, width),
     along: workIn(problem.along, along.frame, width),
@@ -58,6 +59,18 @@ export function buildLayout(problem: FitProblem, candidate: Candidate, rank: num
     phase: { across: across.run.way.phase, along: along.run.way.phase },
     work,
     gaps: { near: ends.near, far: ends.far, left: sides.near, right: sides.far },
+    ...(problem.inner
+      ? {
+          inner: {
+            width: problem.inner.width,
+            offset: {
+              across: innerOffset(problem, across.frame.reserve),
+              along: innerOffset(problem, along.frame.reserve),
+            },
+            repeats: { across: inner.across, along: inner.along },
+          },
+        }
+      : {}),
     marks: {
       across: marksOf(across.run.exact, sides.uneven),
       along: marksOf(along.run.exact, ends.uneven),

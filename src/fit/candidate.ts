@@ -11,6 +11,8 @@ export interface Candidate {
   along: { frame: Frame; run: Run };
   stretch: number;
   border: BorderRun;
+  /** Of the second border; no counts and no cost without one. */
+  inner: BorderRun;
   cost: number;
 }
 
@@ -28,7 +30,8 @@ export function price(problem: FitProblem, parts: Omit<Candidate, 'cost'>): Cand
     across.run.cost +
     along.run.cost +
     stretchCost(parts.stretch) +
-    parts.border.cost;
+    parts.border.cost +
+    parts.inner.cost;
   return { ...parts, cost: Math.round(cost * 1e9) / 1e9 };
 }
 

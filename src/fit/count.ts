@@ -1,5 +1,5 @@
 import { fieldIn, framesOf, halvesIn, workIn } from './axis.ts';
-import { countsOn } from './border.ts';
+import { countsOn, sideIn } from './border.ts';
 import { fieldBounds } from './pitches.ts';
 import type { AxisProblem, FitProblem } from './problem.ts';
 import { slackOf } from './slack.ts';
@@ -32,8 +32,10 @@ export function countCombinations(problem: FitProblem): number {
         if (bounds.most <= 0) return sum;
         const from = halvesIn(axis, bounds.least).from;
         const to = halvesIn(axis, bounds.most).to;
-        const side = countsOn(problem, workIn(axis, frame, width) - 2 * width, width);
-        const borders = open ? 1 : Math.max(0, side.to - side.from + 1);
+        const direction = axis === problem.across ? 'across' : 'along';
+        const side = sideIn(problem.edging, direction, workIn(axis, frame, width), width);
+        const { from: least, to: most, by } = countsOn(problem.edging, side, width);
+        const borders = open ? 1 : Math.max(0, Math.floor((most - least) / by) + 1);
         return sum + countWays(axis, Math.max(1, from), to) * borders;
       }, 0);
     total += choices(problem.across, acrossFrames, false) * choices(problem.along, alongFrames, slack !== undefined);

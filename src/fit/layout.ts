@@ -43,6 +43,8 @@ export interface Layout {
 
   /** Share of a repeat (0 to 1) at which the pattern starts at the left and at the near edge of the field. */
   phase: Pair;
+  /** A second border, inside the reserve: its outer edge lies `offset` inside the inner edge of the first. Its own counts between its corners. */
+  inner?: { width: number; offset: Pair; repeats: Pair };
   /** Size of the painted work: overall less the end gaps. */
   work: Pair;
   /** The two gaps at the ends, and the two margins beside the work where the space is known. */

@@ -1,9 +1,10 @@
-import type { Job, Range } from '../job/job.ts';
+import type { Job, Range, Way } from '../job/job.ts';
+import type { Motif } from '../motif/motif.ts';
 import type { Site } from '../site/site.ts';
 import { boundPitches } from './pitches.ts';
-import type { AxisProblem, FitProblem, Motifs } from './problem.ts';
+import type { AxisProblem, Edging, FitProblem, Motifs } from './problem.ts';
 import { tapeOf } from './tape.ts';
-import { type Way, waysTable } from './ways.ts';
+import { alternating, type Way as FitWay, hasRoom, waysTable } from './ways.ts';
 
 /** A field of more repeats than this in one direction is refused. */
 export const MOST_REPEATS = 10_000;
@@ -23,7 +24,7 @@ function halvesOf(repeats: Range | undefined): { from: number; to: number } {
   return { from: Math.max(1, Math.ceil(repeats.from * 2)), to: Math.floor(repeats.to * 2) };
 }
 
-function kept(ways: Way[][], landing: Job['field']['landing']): Way[][] {
+function kept(ways: FitWay[][], landing: Job['field']['landing']): FitWay[][] {
   return landing === 'either' ? ways : ways.map((list) => list.filter((way) => way.edge === landing));
 }
 
@@ -41,20 +42,49 @@ function sizeOf(job: Job, site: Site, direction: 'across' | 'along'): { overall?
 /** Only the ends of a runner, inside its run. */
 const hasGaps = (job: Job, direction: 'across' | 'along'): boolean => direction === 'along' && job.surface === 'runner';
 
+/** One that has no mirror across its run looks another way at its ends than at its start. */
+const runsOneWay = (motif: Motif): boolean => motif.lines.across.mirrors.length === 0;
+
+function edgingOf(motif: Motif | undefined, { turn, run, stretch }: Way & { stretch: Range }): Edging {
+  return {
+    ratio: !motif ? 'none' : motif.made === 'tape' ? 'plain' : motif.ratio,
+    stretch,
+    even: motif !== undefined && motif.made === 'sheet' && runsOneWay(motif) && run === 'reverse',
+    butt: turn === 'butt',
+  };
+}
+
+/** The strip between border and field, the second border and the strip inside it among them. */
+const withInner = (reserve: Range, inner: Job['inner']): Range => {
+  const more = inner ? inner.width + inner.gap : 0;
+  const { from, to, wish } = reserve;
+  return { from: from + more, to: to + more, ...(wish === undefined ? {} : { wish: wish + more }) };
+};
+
+/** The ways the field lands, with what is laid over it: alternate repeats, and a medallion that takes a whole number of repeats' room. */
+function waysOf(job: Job, field: Motif, direction: 'across' | 'along'): FitWay[][] {
+  const { alternation } = job.field;
+  const turns = alternation && alternation.by !== (direction === 'across' ? 'row' : 'column');
+  const table = waysTable(turns ? alternating(field.lines[direction]) : field.lines[direction]);
+  const room = job.medallion?.repeats[direction];
+  return room === undefined ? table : table.map((ways, halves) => ways.filter((way) => hasRoom(way, halves, room)));
+}
+
 /** Puts job, site and motifs into the numbers of the search, with every default filled in. */
 export function poseProblem(job: Job, site: Site, motifs: Motifs): FitProblem {
   const { field } = motifs;
+  const { inner } = job;
   const axis = (direction: 'across' | 'along'): AxisProblem => {
     const space = site[direction].space;
     return {
       ...sizeOf(job, site, direction),
       endGap: hasGaps(job, direction) ? job.endGap : fixed(0),
       mayDiffer: hasGaps(job, direction),
-      reserve: job.reserve[direction],
+      reserve: withInner(job.reserve[direction], inner),
       halves: halvesOf(job.field.repeats[direction]),
       pitch: job.field.pitch[direction] ?? OPEN,
       pieces: field.counts?.[direction] ?? 1,
-      ways: kept(waysTable(field.lines[direction]), job.field.landing),
+      ways: kept(waysOf(job, field, direction), job.field.landing),
       ...(space === undefined ? {} : { space }),
       datum: direction === 'across' ? 'middle' : 'end',
     };
@@ -71,7 +101,9 @@ export function poseProblem(job: Job, site: Site, motifs: Motifs): FitProblem {
     stretch: job.field.stretch,
     ratio: field.ratio,
     border: motifs.border ? job.border.width : fixed(0),
-    borderRatio: !motifs.border ? 'none' : motifs.border.made === 'tape' ? 'plain' : motifs.border.ratio,
-    borderStretch: job.border.stretch,
+    edging: edgingOf(motifs.border, job.border),
+    ...(inner && motifs.inner
+      ? { inner: { ...edgingOf(motifs.inner, inner), width: inner.width, gap: inner.gap } }
+      : {}),
   });
 }

@@ -8,6 +8,12 @@ export interface Motifs {
   field: Motif;
   border?: Motif;
   corner?: Motif;
+  inner?: Motif;
+  innerCorner?: Motif;
+  medallion?: Motif;
+  inset?: Motif;
+  /** What every second repeat shows instead. */
+  other?: Motif;
 }
 
 /** One direction of the search. Lengths in mm. */
@@ -33,6 +39,17 @@ export interface AxisProblem {
   datum: 'middle' | 'end';
 }
 
+/** How a border repeats along its sides. */
+export interface Edging {
+  /** `none`, `plain` (one piece a side), or pitch over width when true to shape. */
+  ratio: number | 'plain' | 'none';
+  stretch: Range;
+  /** It runs one way and reverses at the centre of each side, so only even counts land. */
+  even: boolean;
+  /** The near and far sides run through to the outer edge. */
+  butt: boolean;
+}
+
 /** All that the search needs to know, in numbers. */
 export interface FitProblem {
   tape: Tape;
@@ -40,8 +57,9 @@ export interface FitProblem {
   along: AxisProblem;
   stretch: Range;
   ratio: number;
+  /** Width of the border. */
   border: Range;
-  /** How the border repeats: `none`, `plain` (one piece a side), or pitch over width when true to shape. */
-  borderRatio: number | 'plain' | 'none';
-  borderStretch: Range;
+  edging: Edging;
+  /** A second border of this width inside the first; its width and the strip between it and the field are part of the reserves. */
+  inner?: Edging & { width: number; gap: number };
 }

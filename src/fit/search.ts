@@ -1,7 +1,8 @@
 import { type Frame, fieldIn, framesOf, type Run, type Runs, runsIn, type Slack, workIn } from './axis.ts';
-import { bestBorder, leastSideCost, type SideRun, sideRuns } from './border.ts';
+import { bestBorder, leastSideCost, type SideRun, sideIn, sideRuns } from './border.ts';
 import { type Candidate, compareCandidates, kindOf, price, widthCost } from './candidate.ts';
 import { POINTS } from './cost.ts';
+import { bestInner } from './inner.ts';
 import type { AxisProblem, FitProblem } from './problem.ts';
 import { slackOf, slackRuns } from './slack.ts';
 import { onTape } from './steps.ts';
@@ -76,7 +77,7 @@ const SCOUTS = 12;
  * Best first: a branch is skipped only when the costs already fixed, each term being zero or more, exceed the last place on the list.
  */
 export function search(problem: FitProblem, most: number): Candidate[] {
-  const { tape } = problem;
+  const { tape, edging } = problem;
   const shortlist = new Shortlist(most, tape);
   const slack = slackOf(problem.along, problem.stretch);
   const across = {
@@ -95,11 +96,12 @@ export function search(problem: FitProblem, most: number): Candidate[] {
     for (const frame of frames) {
       if (cost + frame.cost > shortlist.bound) break;
       const own = runs(fieldIn(axis, frame, width), frame.uneven);
-      const side = workIn(axis, frame, width) - 2 * width;
-      const least = frame.cost + own.least + leastSideCost(problem, side, width);
+      const direction = axis === problem.across ? 'across' : 'along';
+      const side = sideIn(edging, direction, workIn(axis, frame, width), width);
+      const least = frame.cost + own.least + leastSideCost(edging, side, width);
       if (least === Number.POSITIVE_INFINITY) continue;
       let sides: SideRun[] | undefined;
-      list.push({ frame, runs: own, sides: () => (sides ??= sideRuns(problem, side, width)), least });
+      list.push({ frame, runs: own, sides: () => (sides ??= sideRuns(edging, side, width)), least });
     }
     return list.sort((a, b) => a.least - b.least);
   };
@@ -131,11 +133,23 @@ export function search(problem: FitProblem, most: number): Candidate[] {
   return shortlist.best();
 }
 
+const ofWork = (axis: AxisProblem, frame: Frame, width: number) => ({
+  work: workIn(axis, frame, width),
+  reserve: frame.reserve,
+});
+
 /** Every pair of runs in one pair of frames. Runs along are taken from the window of pitches that the stretch limits and the bound leave. */
 function join(problem: FitProblem, shortlist: Shortlist, width: number, cost: number, x: Framed, y: Framed): void {
   const { ratio, stretch } = problem;
   const border = bestBorder(x.sides(), y.sides());
-  const fixed = cost + x.frame.cost + y.frame.cost + border.cost;
+  const inner = bestInner(
+    problem,
+    width,
+    ofWork(problem.across, x.frame, width),
+    ofWork(problem.along, y.frame, width),
+  );
+  if (!inner) return;
+  const fixed = cost + x.frame.cost + y.frame.cost + border.cost + inner.cost;
   if (fixed + x.runs.least + y.runs.least > shortlist.bound) return;
   for (const run of x.runs.byCost) {
     const left = shortlist.bound - fixed - run.cost - y.runs.least;
@@ -154,6 +168,7 @@ function join(problem: FitProblem, shortlist: Shortlist, width: number, cost: nu
         along: { frame: y.frame, run: other },
         stretch: other.pitch / (run.pitch * ratio),
         border,
+        inner,
       });
       if (candidate.cost <= shortlist.bound) shortlist.offer(candidate);
     }
@@ -179,10 +194,17 @@ function joinSlack(
         if (cost + x.frame.cost + run.cost + frame.cost > shortlist.bound) break;
         const pitch = run.pitch * problem.ratio * stretch;
         for (const along of slackRuns(problem, slack, frame, width, pitch)) {
-          const sides = sideRuns(problem, workIn(problem.along, along.frame, width) - 2 * width, width);
+          const work = workIn(problem.along, along.frame, width);
+          const sides = sideRuns(problem.edging, sideIn(problem.edging, 'along', work, width), width);
           if (sides.length === 0) continue;
           const border = bestBorder(x.sides(), sides);
-          const candidate = price(problem, { width, across: { frame: x.frame, run }, along, stretch, border });
+          const across = { frame: x.frame, run };
+          const inner = bestInner(problem, width, ofWork(problem.across, x.frame, width), {
+            work,
+            reserve: along.frame.reserve,
+          });
+          if (!inner) continue;
+          const candidate = price(problem, { width, across, along, stretch, border, inner });
           if (candidate.cost <= shortlist.bound) shortlist.offer(candidate);
         }
       }

@@ -42,3 +42,19 @@ export function waysToLand(halves: number, lines: Lines): Way[] {
 
 /** `waysToLand` for every count at once: index it with `halves % 4`. */
 export const waysTable = (lines: Lines): Way[][] => [4, 1, 2, 3].map((halves) => waysToLand(halves, lines));
+
+/**
+ * The lines of a pattern whose every second repeat is another. Its mirrors run through the middles of repeats only: across a boundary lies the other kind.
+ */
+export const alternating = (lines: Lines): Lines => {
+  const mirrors = lines.mirrors.filter((at) => among(at, [0.5]));
+  return {
+    mirrors,
+    whole: lines.whole.filter((at) => among(at, [0])),
+    half: mirrors.filter((at) => !among(at, lines.whole)),
+  };
+};
+
+/** True when a block of `room` repeats about the centre line ends on boundaries of repeats. */
+export const hasRoom = (way: Way, halves: number, room: number): boolean =>
+  among(way.phase + halves / 4 + room / 2, [0]);

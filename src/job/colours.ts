@@ -22,5 +22,11 @@ export function colourParts(palette: string[], named: Named): Record<Part, strin
     'border-alternate': named['border-alternate'] ?? alternate,
     corner: named.corner ?? alternate,
     'corner-alternate': named['corner-alternate'] ?? field,
+    'inner-border': named['inner-border'] ?? alternate,
+    'inner-border-alternate': named['inner-border-alternate'] ?? field,
+    inset: named.inset ?? alternate,
+    medallion: named.medallion ?? field,
+    'medallion-alternate': named['medallion-alternate'] ?? alternate,
+    lettering: named.lettering ?? field,
   };
 }

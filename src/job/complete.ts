@@ -71,6 +71,8 @@ export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, fi
       width: bare ? NOTHING : (border.width ?? borderWidth(writing.system, across)),
       stretch: border.stretch ?? BORDER_STRETCH,
       corner: motifs.corner,
+      turn: 'block',
+      run: 'reverse',
     },
     reserve: { across: reserve.across ?? NOTHING, along: reserve.along ?? NOTHING },
     palette: { ...palette },

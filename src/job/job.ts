@@ -1,4 +1,4 @@
-import type { Part } from '../motif/motif.ts';
+import type { Part, Turn } from '../motif/motif.ts';
 import type { System, Unit } from '../units/unit.ts';
 
 export { UNITS, type Unit } from '../units/unit.ts';
@@ -17,6 +17,43 @@ export type Surface = (typeof SURFACES)[number];
 export interface MotifChoice {
   motif: string;
   settings: Record<string, number>;
+}
+
+/** Every second row, column or square of the field (as on a draughts board) is another: in exchanged colours, or another motif. */
+export interface Alternation {
+  by: 'row' | 'column' | 'checker';
+  /** Without it, `field` and `alternate` change places. */
+  other?: MotifChoice;
+}
+
+/** How a border goes round. */
+export interface Way {
+  turn: Turn;
+  /** A border that runs one way: `reverse` at the centre of each side, or run `round` the work. */
+  run: 'reverse' | 'round';
+}
+
+/** A second border inside the first, with a plain strip on either side of it. Lengths in mm. */
+export interface InnerBorder extends MotifChoice, Way {
+  width: number;
+  /** Plain strip between this border and the field. */
+  gap: number;
+  stretch: Range;
+  corner: MotifChoice;
+}
+
+/** A name, a date or a monogram. Lengths in mm. */
+export interface Lettering {
+  text: string;
+  /** A font file the person names, or nothing for the face that comes with the tool. */
+  font?: string;
+  /** One of the two fixes the size. */
+  capHeight?: number;
+  width?: number;
+  /** Rise of the arc it is set on, in degrees from end to end; 0 is straight, negative bends down. */
+  arc: number;
+  /** In the middle of the field (repeats make room), or in the middle of a side of the border. */
+  place: 'centre' | 'near' | 'far';
 }
 
 /**
@@ -53,9 +90,16 @@ export interface Job {
     pitch: { across?: Range; along?: Range };
     stretch: Range;
     landing: 'whole' | 'half' | 'either';
+    alternation?: Alternation;
+    /** A motif inside the motif; `size` is its share of the room there. */
+    inset?: MotifChoice & { size: number };
   };
+  /** Stands in the middle of the field and takes the room of this many repeats. */
+  medallion?: MotifChoice & { repeats: { across: number; along: number } };
+  lettering?: Lettering[];
   /** `motif` is `none` for work without a border; its width is then 0. */
-  border: MotifChoice & { width: Range; stretch: Range; corner: MotifChoice };
+  border: MotifChoice & Way & { width: Range; stretch: Range; corner: MotifChoice };
+  inner?: InnerBorder;
   reserve: { across: Range; along: Range };
   /** Colour names and their hex values, and the name given to each part. */
   palette: Record<string, string>;

@@ -1,4 +1,5 @@
 import type { Piece } from '../geometry/path.ts';
+import type { FriezeGroup, PlaneGroup } from './symmetry/groups.ts';
 
 /** The parts of a pattern that a colour can be given to. */
 export const PARTS = [
@@ -9,6 +10,12 @@ export const PARTS = [
   'border-alternate',
   'corner',
   'corner-alternate',
+  'inner-border',
+  'inner-border-alternate',
+  'inset',
+  'medallion',
+  'medallion-alternate',
+  'lettering',
 ] as const;
 export type Part = (typeof PARTS)[number];
 
@@ -50,7 +57,17 @@ export interface Lines {
   half: number[];
 }
 
-export type Kind = 'field' | 'border' | 'corner';
+export type Kind = 'field' | 'border' | 'corner' | 'medallion';
+
+/**
+ * How the drawn unit of a field stands in its cell. `rectangular`: once, at the centre. In the others it stands at the centre and at the corners of the
+ * cell: in a `half-drop` every second column is moved half a repeat along, in a `brick` every second row half a repeat across; `on-point` the unit is a square
+ * turned 45 degrees. The unit may reach beyond its cell; it must not overlap its neighbours.
+ */
+export type Lattice = 'rectangular' | 'half-drop' | 'brick' | 'on-point';
+
+/** How a border turns a corner: a block of its own, cut on the diagonal, drawn by the border itself, or two sides run through to the edge. */
+export type Turn = 'block' | 'mitre' | 'own' | 'butt';
 
 /**
  * A drawn unit, fitted to whatever cell the layout gives it. One motif a file in `motifs/`, one default export.
@@ -67,6 +84,19 @@ export interface Motif<P extends Parameters = Parameters> {
   /** How people count it, where one repeat holds several, such as the squares of a checkerboard. */
   counts?: { each: string; many: string; across: number; along: number };
   lines: { across: Lines; along: Lines };
+  /** Of a field at its own ratio and usual settings, or of a border along its run; compared with what the drawing shows. */
+  symmetry?: PlaneGroup | FriezeGroup;
+  /** Of a field; rectangular if not said. */
+  lattice?: Lattice;
+  /**
+   * Of a border that draws its own corner: a square of this size, mm, origin at its centre, for the left far corner of the work (outer corner at the top left).
+   * It meets the first repeat of the far side at its right edge and of the left side at its lower edge.
+   */
+  corner?(size: number, settings: Settings<P>, pen: Pen): void;
+  /** Of a border: the ways it must not turn a corner, with the reason in plain words. */
+  refuses?: { [T in Turn]?: string };
+  /** Of a field: places in the cell, mm from its centre, where another motif may stand inside this one. */
+  rooms?(cell: Cell, settings: Settings<P>): { x: number; y: number; across: number; along: number }[];
   /** `tape` for plain shapes that a painter masks off; `sheet` for everything that needs a stencil. */
   made: 'sheet' | 'tape';
   draw(cell: Cell, settings: Settings<P>, pen: Pen): void;

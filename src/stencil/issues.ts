@@ -15,6 +15,7 @@ const SETTING: Record<Motif['kind'], string[]> = {
   field: ['field', 'motif'],
   border: ['border', 'motif'],
   corner: ['border', 'corner', 'motif'],
+  medallion: ['medallion', 'motif'],
 };
 
 export const islandIssue = (motif: Motif): Issue => ({

@@ -30,6 +30,7 @@ const WHERE: Record<Motif['kind'], string> = {
   field: 'the field',
   border: 'the border',
   corner: 'the corner blocks',
+  medallion: 'the medallion',
 };
 
 /** What is painted between lines of tape instead of through a sheet: plain bands and plain corner blocks. */

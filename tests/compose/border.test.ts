@@ -25,9 +25,7 @@ const depth = (box: Box, element: Element, [x, y]: Point): number =>
     'border-far': y - box.top,
     'border-left': x - box.left,
     'border-right': box.right - x,
-    field: Number.NaN,
-    corner: Number.NaN,
-  })[element];
+  })[element as string] ?? Number.NaN;
 
 describe('boxes', () => {
   test('border inside the work, reserve inside the border, field inside that', async () => {

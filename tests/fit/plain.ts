@@ -14,12 +14,14 @@ export function enumerate(problem: FitProblem, most: number): { best: Candidate[
   let visited = 0;
 
   const sides = (length: number, width: number): { count: number; log: number; cost: number }[] => {
-    if (problem.borderRatio === 'none') return [{ count: 0, log: 0, cost: 0 }];
-    if (problem.borderRatio === 'plain') return length > 0 ? [{ count: 1, log: 0, cost: 0 }] : [];
+    const { ratio: own, stretch: limits, even } = problem.edging;
+    if (own === 'none') return [{ count: 0, log: 0, cost: 0 }];
+    if (own === 'plain') return length > 0 ? [{ count: 1, log: 0, cost: 0 }] : [];
     const found = [];
     for (let count = 1; count <= length; count++) {
-      const share = length / count / (width * problem.borderRatio);
-      if (share < problem.borderStretch.from * (1 - 1e-9) || share > problem.borderStretch.to * (1 + 1e-9)) continue;
+      if (even && count % 2 === 1) continue;
+      const share = length / count / (width * own);
+      if (share < limits.from * (1 - 1e-9) || share > limits.to * (1 + 1e-9)) continue;
       found.push({ count, log: Math.log(share), cost: POINTS.borderStretch * Math.abs(Math.log(share)) });
     }
     return found;
@@ -56,6 +58,7 @@ export function enumerate(problem: FitProblem, most: number): { best: Candidate[
                   along: { frame: y, run: b },
                   stretch: share,
                   border: { across: sideA.count, along: sideB.count, cost },
+                  inner: { across: 0, along: 0, cost: 0 },
                 });
                 const kind = kindOf(candidate, tape);
                 const held = kinds.get(kind);

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { buildLayout } from '../../src/fit/build.ts';
 import type { AxisProblem, FitProblem } from '../../src/fit/problem.ts';
 import { search } from '../../src/fit/search.ts';
-import { axisOf, inches, problemOf } from './support.ts';
+import { axisOf, edgingOf, inches, problemOf } from './support.ts';
 
 const only = (mm: number) => ({ from: mm, to: mm });
 const sixteenths = (from: number, to: number) =>
@@ -35,7 +35,7 @@ const problems = fc
         mayDiffer: true,
       }),
       border: { from: inches(one.border / 16), to: inches((one.border + 8) / 16), wish: inches(one.border / 16) },
-      borderRatio: one.sawtooth ? 0.8 : 'plain',
+      edging: edgingOf(one.sawtooth ? 0.8 : 'plain'),
       stretch: one.square ? only(1) : { from: 0.95, to: 1.05 },
     }),
   );
@@ -122,7 +122,7 @@ test('symmetric: a square room turned round has the same layouts, turned round',
           across: axis(x),
           along: axis(y),
           border: { from: inches(2), to: inches(3), wish: inches(2.5) },
-          borderRatio: 0.8,
+          edging: edgingOf(0.8),
           stretch,
         });
       const one = layoutsOf(make(a, b, { from: 0.8, to: 1.25 }));

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { buildLayout } from '../../src/fit/build.ts';
 import type { FitProblem } from '../../src/fit/problem.ts';
 import { search } from '../../src/fit/search.ts';
-import { axisOf, inches, problemOf } from './support.ts';
+import { axisOf, edgingOf, inches, problemOf } from './support.ts';
 
 const only = (mm: number) => ({ from: mm, to: mm });
 const layouts = (problem: FitProblem, most = 10) =>
@@ -25,7 +25,7 @@ describe('even borders and balanced cuts as published', () => {
       }),
       stretch: only(1),
       border: only(0),
-      borderRatio: 'none',
+      edging: edgingOf('none'),
     });
     const [best] = layouts(problem, 1);
     expect(best!.repeats.along).toBe(5);
@@ -45,7 +45,7 @@ describe('even borders and balanced cuts as published', () => {
       }),
       stretch: only(1),
       border: only(0),
-      borderRatio: 'none',
+      edging: edgingOf('none'),
     });
     const [best] = layouts(problem, 1);
     expect(best!.repeats.along).toBe(7);

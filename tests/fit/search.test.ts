@@ -6,7 +6,7 @@ import { search } from '../../src/fit/search.ts';
 import { tapeOf } from '../../src/fit/tape.ts';
 import { waysTable } from '../../src/fit/ways.ts';
 import { enumerate } from './plain.ts';
-import { axisOf, inches, problemOf } from './support.ts';
+import { axisOf, edgingOf, inches, problemOf } from './support.ts';
 
 const SQUARES = { mirrors: [0.25, 0.75], whole: [0, 0.5], half: [0.25, 0.75] };
 const only = (mm: number) => ({ from: mm, to: mm });
@@ -17,7 +17,7 @@ const cases: Record<string, FitProblem> = {
     across: axisOf({ datum: 'middle', overall: only(inches(34.5)), halves: { from: 6, to: 12 } }),
     along: axisOf({ datum: 'end', overall: only(inches(61.25)), halves: { from: 10, to: 26 } }),
     border: { from: inches(2.5), to: inches(3), wish: inches(2.75) },
-    borderRatio: 0.8,
+    edging: edgingOf(0.8),
   }),
   'runner, odd sixteenths, gaps': problemOf({
     across: axisOf({ datum: 'middle', field: only(inches(24)), halves: { from: 8, to: 8 } }),
@@ -54,8 +54,14 @@ const cases: Record<string, FitProblem> = {
       pitch: { from: 80, to: 120, wish: 100 },
     }),
     border: { from: 60, to: 66, wish: 62 },
-    borderRatio: 1.2,
+    edging: edgingOf(1.2),
     stretch: { from: 0.9, to: 1.1 },
+  }),
+  'one-way border, reversed at the centres': problemOf({
+    across: axisOf({ datum: 'middle', overall: only(inches(33.25)), halves: { from: 6, to: 10 } }),
+    along: axisOf({ datum: 'end', overall: only(inches(58.75)), halves: { from: 10, to: 20 } }),
+    border: { from: inches(2.5), to: inches(3), wish: inches(2.75) },
+    edging: edgingOf(0.7, true),
   }),
   'no border, lozenge': problemOf({
     across: axisOf({
@@ -65,7 +71,7 @@ const cases: Record<string, FitProblem> = {
     }),
     along: axisOf({ datum: 'end', overall: { from: inches(40), to: inches(42) }, halves: { from: 4, to: 12 } }),
     border: only(0),
-    borderRatio: 'none',
+    edging: edgingOf('none'),
     ratio: Math.sqrt(3),
   }),
 };
@@ -91,7 +97,7 @@ describe('the search is the plain enumeration, faster', () => {
         sixteenths(30, 90),
         fc.integer({ min: 32, max: 56 }),
         fc.integer({ min: 0, max: 4 }),
-        fc.constantFrom<FitProblem['borderRatio']>('none', 'plain', 0.75, 1.3),
+        fc.constantFrom<FitProblem['edging']['ratio']>('none', 'plain', 0.75, 1.3),
         fc.boolean(),
         (across, along, border, spread, borderRatio, squares) => {
           const ways = squares ? { ways: waysTable(SQUARES) } : {};
@@ -108,7 +114,7 @@ describe('the search is the plain enumeration, faster', () => {
               borderRatio === 'none'
                 ? only(0)
                 : { from: inches(border / 16), to: inches((border + spread) / 16), wish: inches(3) },
-            borderRatio,
+            edging: edgingOf(borderRatio),
           });
           expect(search(problem, 10)).toEqual(enumerate(problem, 10).best);
         },

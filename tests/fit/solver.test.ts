@@ -1,7 +1,7 @@
 import highsLoader from 'highs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { search } from '../../src/fit/search.ts';
-import { axisOf, inches, problemOf } from './support.ts';
+import { axisOf, edgingOf, inches, problemOf } from './support.ts';
 
 /**
  * The fit as an integer programme for HiGHS (npm `highs`), a general-purpose solver. Every cost is linear in logarithms, so the best layout is an exact
@@ -234,7 +234,7 @@ describe('a general-purpose integer programme finds the same best layout', () =>
         halves: { from: 2 * one.countsAlong[0], to: 2 * one.countsAlong[1] },
       }),
       border: { from: one.border[0] * sixteenth, to: one.border[1] * sixteenth, wish: one.border[2] * sixteenth },
-      borderRatio: one.sawtooth ?? 'plain',
+      edging: edgingOf(one.sawtooth ?? 'plain'),
       ratio: one.ratio,
     });
     const best = search(problem, 1)[0];

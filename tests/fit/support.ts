@@ -1,5 +1,5 @@
 import { boundPitches } from '../../src/fit/pitches.ts';
-import type { AxisProblem, FitProblem } from '../../src/fit/problem.ts';
+import type { AxisProblem, Edging, FitProblem } from '../../src/fit/problem.ts';
 import { tapeOf } from '../../src/fit/tape.ts';
 import { waysTable } from '../../src/fit/ways.ts';
 import { CENTRED } from '../../src/motif/motif.ts';
@@ -22,14 +22,21 @@ export function axisOf(change: Partial<AxisProblem> & { datum: 'middle' | 'end' 
   };
 }
 
+/** A border that repeats at this ratio, may be pulled by 15 per cent and has blocks at its corners. */
+export const edgingOf = (ratio: Edging['ratio'], even = false): Edging => ({
+  ratio,
+  stretch: { from: 0.85, to: 1.15 },
+  even,
+  butt: false,
+});
+
 export function problemOf(change: Partial<FitProblem> & Pick<FitProblem, 'across' | 'along'>): FitProblem {
   return boundPitches({
     tape: tapeOf('inch', IN / 16),
     stretch: { from: 0.95, to: 1.05 },
     ratio: 1,
     border: only(inches(3)),
-    borderRatio: 'plain',
-    borderStretch: { from: 0.85, to: 1.15 },
+    edging: edgingOf('plain'),
     ...change,
   });
 }
@@ -40,7 +47,7 @@ export const runnerProblem = (): FitProblem =>
     across: axisOf({ datum: 'middle', overall: { from: inches(34), to: inches(38) }, halves: { from: 6, to: 18 } }),
     along: axisOf({ datum: 'end', overall: only(inches(240)), endGap: { from: 0, to: inches(0.5) }, mayDiffer: true }),
     border: { from: inches(2), to: inches(4), wish: inches(3) },
-    borderRatio: 0.8,
+    edging: edgingOf(0.8),
   });
 
 /** A hall of 100 x 40 ft with a 3 in motif; margins to a foot, borders from 6 to 12 in. */
@@ -59,5 +66,5 @@ export const hallProblem = (): FitProblem =>
       pitch: { from: inches(2.5), to: inches(3.5), wish: inches(3) },
     }),
     border: { from: inches(6), to: inches(12), wish: inches(9) },
-    borderRatio: 0.5,
+    edging: edgingOf(0.5),
   });

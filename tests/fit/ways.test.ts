@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { landingAt, waysToLand } from '../../src/fit/ways.ts';
+import { alternating, hasRoom, landingAt, waysToLand } from '../../src/fit/ways.ts';
 import { CENTRED, PLAIN } from '../../src/motif/motif.ts';
 
 const SQUARES = { mirrors: [0.25, 0.75], whole: [0, 0.5], half: [0.25, 0.75] };
@@ -54,4 +54,23 @@ test.each([
   [-0.5, 'half'],
 ])('a line at %d of a diamond meets it %s', (at, landing) => {
   expect(landingAt(at, CENTRED)).toBe(landing);
+});
+
+// Parity (mathematics): two kinds by turns are alike at both ends only when their count is odd.
+test('alternate diamonds land whole on odd counts, with one kind at both ends', () => {
+  for (const count of [3, 5, 7]) {
+    expect(waysToLand(2 * count, alternating(CENTRED))).toEqual([{ phase: 0, edge: 'whole', centre: 'half' }]);
+  }
+  for (const count of [2, 4, 6]) {
+    expect(waysToLand(2 * count, alternating(CENTRED))).toEqual([{ phase: 0.5, edge: 'half', centre: 'half' }]);
+  }
+});
+
+test('a medallion takes an odd room among an odd count of whole repeats, an even room among an even one', () => {
+  for (const count of [5, 6, 7, 8]) {
+    for (const room of [1, 2, 3, 4]) {
+      const whole = waysToLand(2 * count, CENTRED).filter((way) => way.edge === 'whole');
+      expect(whole.every((way) => hasRoom(way, 2 * count, room))).toBe((count - room) % 2 === 0);
+    }
+  }
 });

@@ -62,6 +62,7 @@ describe.each(allMotifs().map((motif) => [motif.name, motif] as const))('%s', (_
       field: ['field', 'alternate'],
       border: ['border', 'border-alternate'],
       corner: ['corner', 'corner-alternate'],
+      medallion: ['medallion', 'medallion-alternate'],
     }[motif.kind];
     for (const { drawn } of drawings) {
       expect(drawn.length).toBeGreaterThan(0);

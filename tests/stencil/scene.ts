@@ -37,6 +37,12 @@ const COLOURS: Record<Part, string> = {
   'border-alternate': 'brick',
   corner: 'brick',
   'corner-alternate': 'navy',
+  'inner-border': 'brick',
+  'inner-border-alternate': 'navy',
+  inset: 'brick',
+  medallion: 'navy',
+  'medallion-alternate': 'brick',
+  lettering: 'navy',
 };
 
 const settingsOf = (motif?: Motif): Record<string, number> =>

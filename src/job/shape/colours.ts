@@ -11,6 +11,12 @@ const OF: Record<Part, string> = {
   'border-alternate': 'The second colour of the border. Default: as `alternate`.',
   corner: 'The motif of the corner blocks. Default: as `alternate`.',
   'corner-alternate': 'The second colour of the corner blocks. Default: as `field`.',
+  'inner-border': 'The motif of the inner border. Default: as `alternate`.',
+  'inner-border-alternate': 'The second colour of the inner border. Default: as `field`.',
+  inset: 'A motif inside the motif of the field. Default: as `alternate`.',
+  medallion: 'The medallion in the middle. Default: as `field`.',
+  'medallion-alternate': 'The second colour of the medallion. Default: as `alternate`.',
+  lettering: 'Names, dates and monograms. Default: as `field`.',
 };
 
 const named = (part: Part) =>
