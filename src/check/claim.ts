@@ -24,12 +24,12 @@ export const DRAWN = 0.05;
 export const REASONED = 1e-6;
 /** A claim that something measured is not more than a limit, mm. */
 export function atMost(file: string, claim: string, measured: number, allowed: number): Claim {
-  return { claim, holds: measured <= allowed, measured: shown(measured), allowed, file };
+  return { claim, holds: measured <= allowed, measured: shown(measured), allowed: shown(allowed), file };
 }
 
 /** A claim that something measured is not less than a limit. */
 export function atLeast(file: string, claim: string, measured: number, allowed: number): Claim {
-  return { claim, holds: measured >= allowed, measured: shown(measured), allowed, file };
+  return { claim, holds: measured >= allowed, measured: shown(measured), allowed: shown(allowed), file };
 }
 
 /** A claim that something counted or read is just so. */

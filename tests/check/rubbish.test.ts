@@ -42,6 +42,14 @@ describe.each(names)('%s', (name) => {
   });
 });
 
+test('files larger than any that is written', async () => {
+  for (const name of ['layout.json', 'plan.svg', 'marks.csv', 'job-sheet.html', 'stencil-red-1.svg']) {
+    const { claims } = await checkFiles(new Map(files).set(name, 'x'.repeat(101_000_000)));
+    const read = claims.find((one) => one.file === name && one.claim === 'the file is there and can be read');
+    expect(read).toMatchObject({ holds: false, measured: expect.stringMatching(/larger than/) });
+  }
+});
+
 test('numbers that are none, or far out, in paths', async () => {
   for (const wrong of ['NaN', 'Infinity', '1e999', '9e8', '--1', '']) {
     await expectRefuted(

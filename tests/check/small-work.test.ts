@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import type { Family } from '../../src/check/claim.ts';
+import { fileSet } from '../../src/check/file-set.ts';
 import { checkFiles } from '../../src/check/index.ts';
 import { smallWork } from './support/small-work.ts';
 
@@ -7,4 +9,33 @@ test('every claim holds of a work that was written out by hand', async () => {
   expect(claims.filter((claim) => !claim.holds)).toEqual([]);
   expect(holds).toBe(true);
   expect(claims.length).toBeGreaterThan(100);
+});
+
+const families = import.meta.glob<Family>('../../src/check/claims/*.ts', { eager: true, import: 'default' });
+
+test.each(Object.keys(families))(
+  '%s makes claims of the files that are there, and of those that are not',
+  async (place) => {
+    const held = await families[place]!(fileSet(smallWork()));
+    expect(held.length).toBeGreaterThan(0);
+    expect(held.every((claim) => claim.holds)).toBe(true);
+    const bare = await families[place]!(fileSet(new Map()));
+    expect(bare.some((claim) => claim.holds && claim.file !== '')).toBe(false);
+  },
+);
+
+test('the same files give the same claims in the same order, text or bytes', async () => {
+  const files = smallWork();
+  const bytes = new Map(
+    [...files]
+      .reverse()
+      .map(([name, content]) => [name, typeof content === 'string' ? new TextEncoder().encode(content) : content]),
+  );
+  expect(await checkFiles(bytes)).toEqual(await checkFiles(files));
+});
+
+test('no claim stands twice', async () => {
+  const { claims } = await checkFiles(smallWork());
+  const names = claims.map(({ claim, file }) => `${file}: ${claim}`);
+  expect(names.filter((name, at) => names.indexOf(name) !== at)).toEqual([]);
 });

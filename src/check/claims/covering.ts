@@ -1,9 +1,11 @@
 import { type Claim, DRAWN, equal, stated, unproven } from '../claim.ts';
 import type { FileSet, Sheet } from '../file-set.ts';
 import { centre, Finder } from '../measure/finder.ts';
-import { type Move, moveOutline, placing } from '../measure/move.ts';
-import type { PlacementEntry } from '../read/layout.ts';
+import { type Move, moveOutline, movePoint, placing } from '../measure/move.ts';
+import type { PlacementEntry, SheetEntry } from '../read/layout.ts';
+import type { Frame } from '../read/outline.ts';
 import type { Painted } from '../read/plan.ts';
+import type { Stencil } from '../read/stencil.ts';
 
 /** The sheets, laid down at all their placements, paint the plan: all of it, each piece once, and nothing else. */
 export default function covering(set: FileSet): Claim[] {
@@ -82,9 +84,46 @@ function lay(
   }
   const idle = [...windows.keys()].filter((number) => !used.has(number));
   return [
+    clear(entry, drawn.value),
     stated(entry.file, claim, stray === '' && off <= DRAWN, stray || off, DRAWN),
     equal(entry.file, 'every window is painted through', idle.length === 0 ? 'all' : `not window-${idle[0]}`, 'all'),
   ];
+}
+
+/** Sheets that are laid in one pass, one beside the other, do not lie on each other's wet paint. */
+function clear(entry: SheetEntry, { svg }: Stencil): Claim {
+  const { x, y, width, height } = svg.view;
+  let most = 0;
+  for (const pass of entry.passes) {
+    const frames = pass.map((placement) => {
+      const move = onWork(entry.origin, placement);
+      const [a, b] = [movePoint(move, x, y), movePoint(move, x + width, y + height)];
+      return {
+        left: Math.min(a[0], b[0]),
+        right: Math.max(a[0], b[0]),
+        top: Math.min(a[1], b[1]),
+        bottom: Math.max(a[1], b[1]),
+      };
+    });
+    most = Math.max(most, deepest(frames));
+  }
+  return stated(entry.file, 'places of one pass lie clear of each other', most <= DRAWN, most, DRAWN);
+}
+
+/** How far any two frames reach into each other, mm. */
+function deepest(frames: Frame[]): number {
+  const order = [...frames].sort((a, b) => a.left - b.left);
+  let most = 0;
+  for (let i = 0; i < order.length; i++) {
+    const one = order[i]!;
+    for (let j = i + 1; j < order.length && order[j]!.left < one.right; j++) {
+      const other = order[j]!;
+      const across = Math.min(one.right, other.right) - other.left;
+      const along = Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top);
+      most = Math.max(most, Math.min(across, along));
+    }
+  }
+  return most;
 }
 
 /** From the file's own coordinates to the work: the sheet's origin first, then the turn, then the place. */

@@ -29,6 +29,7 @@ export default function files(set: FileSet): Claim[] {
   const left = others.filter((name) => /^stencil-/i.test(name));
   const measured = others.length === 0 ? 'no other file' : `${others.length} more: ${others.slice(0, 10).join(', ')}`;
   claims.push(stated('', 'no stencil of another layout lies among the files', left.length === 0, measured, 'none'));
+  if (!set.layout().ok) return claims;
   const twice = sheets.find((name, at) => sheets.indexOf(name) !== at);
   claims.push(
     equal('layout.json', 'every sheet is listed once', twice ? `${twice} is listed twice` : 'it is', 'it is'),

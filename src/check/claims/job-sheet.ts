@@ -17,6 +17,19 @@ export default function jobSheet(set: FileSet): Claim[] {
     equal(FILE, 'the job sheet names every sheet', sheets ? `not ${sheets}` : 'all', 'all'),
     equal(FILE, 'the job sheet stands by itself', outward(text.value) ?? 'it does', 'it does'),
   ];
+  const plan = set.plan();
+  if (plan.ok) {
+    const painted = plan.value.svg.paths.filter((path) => path.groups.includes('paint'));
+    const missing = painted.filter(({ attributes }) => !text.value.includes(` d="${attributes.d}"`)).length;
+    claims.push(
+      equal(
+        FILE,
+        'the job sheet shows the paint of the plan',
+        missing ? `${missing} paths are not on it` : 'all',
+        'all',
+      ),
+    );
+  }
   const marks = set.marks();
   if (!marks.ok) return [...claims, unproven(FILE, 'the job sheet has every mark of the axis', marks.says)];
   const reading_ = lacks(

@@ -30,7 +30,13 @@ async function sound({ entry: { file }, drawn }: Sheet, bridge: number, window: 
   const { gap } = leastGap([...windows.flat(), ...keys], 2 * bridge);
   const rim = Math.min(2 * bridge, ...[...windows.flat(), ...keys].map(({ frame }) => rimOf(frame, sheet)));
   return [
-    stated(file, 'no two windows overlap', kept.overlap <= NO_AREA, `${kept.overlap.toFixed(2)} mm²`, `${NO_AREA} mm²`),
+    stated(
+      file,
+      'no two windows overlap',
+      kept.overlap <= NO_AREA,
+      `${Math.max(0, kept.overlap).toFixed(2)} mm²`,
+      `${NO_AREA} mm²`,
+    ),
     equal(file, 'the kept sheet is in one piece', kept.pieces, 1),
     equal(file, 'the kept sheet stays in one piece when pared by half a bridge', kept.pared, 1),
     atLeast(file, 'no bridge is narrower than the least bridge', Math.min(gap, rim), bridge - BRIDGE_SLACK),

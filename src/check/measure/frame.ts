@@ -1,6 +1,6 @@
 import type { Frame } from '../read/outline.ts';
 
-export const emptyFrame = (): Frame => ({ left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity });
+const emptyFrame = (): Frame => ({ left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity });
 
 /** The frame round all frames given; an empty one for none. */
 export function frameOf(frames: Iterable<Frame>): Frame {

@@ -37,8 +37,8 @@ export function fromLine(lines: readonly number[], at: number): number {
   return Math.min(Math.abs((lines[low] ?? Infinity) - at), Math.abs((lines[low - 1] ?? -Infinity) - at));
 }
 
-/** Whether a line lies inside a stretch, more than a drawing may be off from both its ends. */
+/** Whether a line lies inside a stretch, farther from both its ends than a drawing may be off. */
 export function lineInside(lines: readonly number[], from: number, to: number): boolean {
-  const middle = (from + to) / 2;
-  return to - from > 2 * DRAWN && fromLine(lines, middle) < (to - from) / 2 - DRAWN;
+  const reach = (to - from) / 2 - DRAWN;
+  return reach > 0 && fromLine(lines, (from + to) / 2) < reach;
 }

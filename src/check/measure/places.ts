@@ -1,7 +1,7 @@
 import type { LayoutNumbers } from '../read/layout.ts';
 
 /** A line of the work that a mark may stand for, mm from the datum of its guide line. */
-export interface Place {
+interface Place {
   at: number;
   says: string;
 }

@@ -7,7 +7,7 @@ import { across, along, frameOf } from './frame.ts';
 export type Shade = [red: number, green: number, blue: number];
 
 /** `#rrggbb` as three channels of 0 to 255; NaN where it is written otherwise. */
-export const shadeOf = (fill: string): Shade => {
+const shadeOf = (fill: string): Shade => {
   const channel = (at: number) =>
     /^#[0-9a-f]{6}$/i.test(fill) ? Number.parseInt(fill.slice(at, at + 2), 16) : Number.NaN;
   return [channel(1), channel(3), channel(5)];

@@ -22,6 +22,9 @@ export interface Plan {
   open: number;
 }
 
+/** Work of less area than this is none, mm². */
+const LEAST = 1;
+
 /** Reads plan.svg: the group `paint`, its first path the ground. */
 export function readPlan(text: string): Read<Plan> {
   const svg = readSvg(text);
@@ -46,6 +49,7 @@ export function readPlan(text: string): Read<Plan> {
     if (element === undefined || part === undefined) return refuse('a painted path does not say which part it is');
     for (const outline of drawn.value.outlines) plan.painted.push({ element, part, fill, outline });
   }
-  if (plan.ground.length === 0) return refuse('the ground of the work is not drawn');
+  if (!plan.ground.some((outline) => Math.abs(outline.area) > LEAST))
+    return refuse('the ground of the work is not drawn');
   return read(plan);
 }

@@ -2,7 +2,7 @@ import { SaxesParser } from 'saxes';
 import { firstLine, type Read, read, refuse } from './read.ts';
 
 /** One `<path>` as it stands in the file. */
-export interface DrawnPath {
+interface DrawnPath {
   attributes: Record<string, string>;
   /** Names of the groups it stands in, outermost first. */
   groups: string[];

@@ -80,6 +80,9 @@ ${region('border-left', 'border', RED, teeth(left, TOOTH.along))}
 ${region('border-right', 'border', RED, teeth(right, TOOTH.along))}
 ${region('corner', 'corner', RED, corners)}
 </g>
+<g id="dimensions">
+${['824 mm', '1075.6 mm', 'field 600 mm, 3 repeats', 'field 801.6 mm, 4 repeats', '100 mm border', '12 mm reserve', '200.4 mm each repeat'].map((text) => `<path data-label="${text}" d="M-440 0h1v1z"/>`).join('\n')}
+</g>
 </svg>
 `;
 }
@@ -116,10 +119,11 @@ const sheets = [
     windows: 2,
     keys: 3,
     origin: [420, 130] as Point,
-    passes: [
-      rows.map((y): Placement => ({ turn: 0, x: 0, y, open: [0, 1] })),
-      rows.map((y): Placement => ({ turn: 0, x: 200, y, open: [0] })),
-    ],
+    passes: [0, 200].flatMap((x) =>
+      [0, 1].map((odd) =>
+        rows.filter((_, at) => at % 2 === odd).map((y): Placement => ({ turn: 0, x, y, open: x === 0 ? [0, 1] : [0] })),
+      ),
+    ),
   },
   ...(
     [
@@ -133,7 +137,11 @@ const sheets = [
     windows: 1,
     keys: 1,
     origin: [80, 70] as Point,
-    passes: [places.map(([x, y, t]): Placement => ({ turn: t, x: micro(x), y: micro(y), open: [0] }))],
+    passes: [0, 1].map((odd) =>
+      places
+        .filter((_, at) => at % 2 === odd)
+        .map(([x, y, t]): Placement => ({ turn: t, x: micro(x), y: micro(y), open: [0] })),
+    ),
   })),
 ];
 
@@ -319,7 +327,7 @@ export function smallWork(): Map<string, string | Uint8Array> {
     ],
     [
       'job-sheet.html',
-      `<!doctype html><html><head><title>x</title></head><body><p>${sheets.map((sheet) => sheet.file).join('</p><p>')}</p><p>${listed.map((row) => row[3]).join('</p><p>')}</p></body></html>\n`,
+      `<!doctype html><html><head><title>x</title></head><body>${drawn.slice(drawn.indexOf('<svg'))}<p>${sheets.map((sheet) => sheet.file).join('</p><p>')}</p><p>${listed.map((row) => row[3]).join('</p><p>')}</p></body></html>\n`,
     ],
   ]);
 }

@@ -71,7 +71,7 @@ export function drawingTamperings(sheet: string): Tampering[] {
     ),
     inPlan(
       'a piece of the field gone, seen by the pitch',
-      /^pieces repeat at the pitch, across$/,
+      /^pieces repeat at the pitch, (across|along)$/,
       element(FIELD, (d) => changeSubpath(d, 1, () => undefined)),
     ),
     inPlan(
@@ -123,6 +123,12 @@ export function drawingTamperings(sheet: string): Tampering[] {
     inPlan('a colour changed', /^every part has its own colour$/, (svg) =>
       svg.replace(/<path[^>]*data-element="field"[^>]*>/, (tag) => tag.replace(/fill="#\w+"/, 'fill="#123456"')),
     ),
+    inPlan('a length on the plan changed', /^the lengths on the plan are those of the work$/, (svg) =>
+      changeLabel(svg, /^field /, (label) => label.replace(/\d+/, (n) => `${Number(n) + 1}`)),
+    ),
+    inPlan('the width not written', /^the plan is labelled with its size$/, (svg) =>
+      changeLabel(svg, /^field .*/, () => 'field'),
+    ),
     inPlan('a transform on the paint', /^the file is there and can be read$/, (svg) =>
       svg.replace('<g id="paint"', '<g id="paint" transform="scale(0.99)"'),
     ),
@@ -151,7 +157,7 @@ export function drawingTamperings(sheet: string): Tampering[] {
     onSheet(
       'a window drawn twice in one path',
       /^no piece of the plan is painted twice$/,
-      element('id="window-1"', (d) => d + d),
+      element('id="window-1"', (d) => moveSubpath(d, 0, 0) + moveSubpath(d, 0, 0)),
       PLAN,
     ),
     onSheet(
@@ -183,6 +189,18 @@ export function drawingTamperings(sheet: string): Tampering[] {
       svg.replace(/data-key="\w+"/, 'data-key="hole"'),
     ),
   ];
+}
+
+/** Changes the first label of the dimensions that matches. */
+function changeLabel(svg: string, pick: RegExp, edit: (label: string) => string): string {
+  const from = svg.indexOf('<g id="dimensions"');
+  let done = false;
+  const labels = svg.slice(from).replace(/(data-label=")([^"]*)"/g, (all, before, label) => {
+    if (done || !pick.test(label)) return all;
+    done = true;
+    return `${before}${edit(label)}"`;
+  });
+  return svg.slice(0, from) + labels;
 }
 
 /** Paint only: the numbers of every d in the group, the frame of the drawing left alone. */
@@ -217,6 +235,27 @@ export function templateTamperings(): Tampering[] {
     ),
     onTemplate('a path left open', /^every path of the template is closed$/, (svg) =>
       changePath(svg, 'data-part', (d) => d.replace(/z\s*$/i, '')),
+    ),
+  ];
+}
+
+export function jobSheetTamperings(sheet: string): Tampering[] {
+  const onPage = (name: string, claim: RegExp, edit: (html: string) => string): Tampering => ({
+    name: `job-sheet.html: ${name}`,
+    claim,
+    file: 'job-sheet.html',
+    tamper: (files) => change(files, 'job-sheet.html', edit),
+  });
+  return [
+    onPage('a sheet not named', /^the job sheet names every sheet$/, (html) => html.replaceAll(sheet, 'a sheet')),
+    onPage('another plan', /^the job sheet shows the paint of the plan$/, (html) =>
+      changePath(html, FIELD, (d) => moveSubpath(d, 0.2, 0)),
+    ),
+    onPage('something fetched', /^the job sheet stands by itself$/, (html) =>
+      html.replace('</body>', '<img src="https://example.org/a.png"></body>'),
+    ),
+    onPage('a script', /^the job sheet stands by itself$/, (html) =>
+      html.replace('</body>', '<script>1</script></body>'),
     ),
   ];
 }
