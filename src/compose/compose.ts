@@ -1,23 +1,26 @@
 import type { Layout } from '../fit/layout.ts';
+import type { Motifs } from '../fit/problem.ts';
 import type { Box } from '../geometry/path.ts';
-import type { Job } from '../job/job.ts';
-import type { Motif } from '../motif/motif.ts';
+import type { Job, Way } from '../job/job.ts';
+import type { Settings } from '../motif/motif.ts';
 import { drawMotif } from '../motif/record.ts';
-import { composeCorners, composeSides } from './border.ts';
-import type { Drawing } from './drawing.ts';
+import { clearRoom } from './clear.ts';
+import type { Drawing, Region } from './drawing.ts';
+import { composeEdging } from './edging.ts';
+import { familiesOf } from './families.ts';
 import { composeField } from './field.ts';
+import { composeInset } from './inset.ts';
 
-/** The motifs a job names, found. Without a border there is neither border nor corner. */
-export interface Motifs {
-  field: Motif;
-  border?: Motif;
-  corner?: Motif;
-}
+export type { Motifs } from '../fit/problem.ts';
+
+type Set = { settings: Settings };
 
 /** What composing needs of a job. */
 export interface Chosen {
-  field: Pick<Job['field'], 'settings'>;
-  border: Pick<Job['border'], 'settings'> & { corner: Pick<Job['border']['corner'], 'settings'> };
+  field: Set & Pick<Job['field'], 'alternation' | 'inset'>;
+  border: Set & Partial<Way> & { corner: Set };
+  inner?: Set & Partial<Way> & { corner: Set };
+  medallion?: NonNullable<Job['medallion']>;
 }
 
 const centred = (across: number, along: number): Box => ({
@@ -27,20 +30,91 @@ const centred = (across: number, along: number): Box => ({
   bottom: along / 2,
 });
 
+const shrunk = (box: Box, across: number, along: number): Box => ({
+  left: box.left + across,
+  top: box.top + along,
+  right: box.right - across,
+  bottom: box.bottom - along,
+});
+
+function fieldRegions(layout: Layout, field: Box, job: Chosen, motifs: Motifs): Region[] {
+  const { alternation, inset, settings } = job.field;
+  const host = { motif: motifs.field, settings };
+  const first = { drawn: drawMotif(motifs.field, layout.pitch, settings), lattice: motifs.field.lattice };
+  const other = motifs.other && {
+    drawn: drawMotif(motifs.other, layout.pitch, alternation?.other?.settings ?? {}),
+    lattice: motifs.other.lattice,
+  };
+  const regions = composeField(layout, field, familiesOf(first, alternation?.by, other));
+  if (!inset || !motifs.inset) return regions;
+  return [...regions, ...composeInset(layout, field, host, { ...inset, motif: motifs.inset })];
+}
+
+/** The field with a medallion in its middle, in the room of a whole number of repeats. */
+async function withMedallion(
+  regions: Region[],
+  layout: Layout,
+  { medallion }: Chosen,
+  motifs: Motifs,
+): Promise<Region[]> {
+  if (!medallion || !motifs.medallion) return regions;
+  const { pitch } = layout;
+  const cell = { across: medallion.repeats.across * pitch.across, along: medallion.repeats.along * pitch.along };
+  const drawn = drawMotif(motifs.medallion, cell, medallion.settings);
+  const placed = drawn.map(
+    ({ part, pieces }): Region => ({ element: 'medallion', part, pieces, cut: false, at: Float64Array.of(0, 0) }),
+  );
+  return [...(await clearRoom(regions, centred(cell.across, cell.along))), ...placed];
+}
+
 /**
- * Draws the layout: the field, then the four sides of the border, then the corner blocks, about the centre of the work.
+ * Draws the layout about the centre of the work: the field with what stands in it, then the border and its corners, then a second border.
  * The border lies at the edge of the work; the reserve, if any, between border and field.
  */
 export async function compose(layout: Layout, job: Chosen, motifs: Motifs): Promise<Drawing> {
-  const { work, border, field: size, pitch } = layout;
+  const { work, border, field: size, inner } = layout;
   const outer = centred(work.across, work.along);
-  const inner = centred(work.across - 2 * border, work.along - 2 * border);
+  const inside = shrunk(outer, border, border);
   const field = centred(size.across, size.along);
-  const cell = { across: pitch.across, along: pitch.along };
-  const regions = await composeField(layout, field, drawMotif(motifs.field, cell, job.field.settings));
-  if (border > 0 && motifs.border) regions.push(...composeSides(layout, outer, motifs.border, job.border.settings));
-  if (border > 0 && motifs.corner) {
-    regions.push(...composeCorners(layout, outer, motifs.corner, job.border.corner.settings));
+  const regions = await withMedallion(fieldRegions(layout, field, job, motifs), layout, job, motifs);
+  const drawing: Drawing = { work: outer, border: { outer, inner: inside }, field, regions };
+  if (border > 0 && motifs.border) {
+    const { settings, corner, turn = 'block', run = 'reverse' } = job.border;
+    const repeats = layout.borderRepeats;
+    const block = motifs.corner && { corner: { motif: motifs.corner, settings: corner.settings } };
+    regions.push(
+      ...(await composeEdging({
+        order: 'border',
+        outer,
+        width: border,
+        repeats,
+        motif: motifs.border,
+        settings,
+        turn,
+        run,
+        ...block,
+      })),
+    );
   }
-  return { work: outer, border: { outer, inner }, field, regions };
+  if (inner && job.inner && motifs.inner) {
+    const { settings, corner, turn = 'block', run = 'reverse' } = job.inner;
+    const around = shrunk(inside, inner.offset.across, inner.offset.along);
+    const block = motifs.innerCorner && { corner: { motif: motifs.innerCorner, settings: corner.settings } };
+    const { width, repeats } = inner;
+    regions.push(
+      ...(await composeEdging({
+        order: 'inner',
+        outer: around,
+        width,
+        repeats,
+        motif: motifs.inner,
+        settings,
+        turn,
+        run,
+        ...block,
+      })),
+    );
+    drawing.innerBorder = { outer: around, inner: shrunk(around, width, width) };
+  }
+  return drawing;
 }

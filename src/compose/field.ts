@@ -1,15 +1,28 @@
 import type { Layout } from '../fit/layout.ts';
+import { clipPieces } from '../geometry/clip.ts';
 import { piecesBox } from '../geometry/measure.ts';
 import type { Box } from '../geometry/path.ts';
 import type { Drawn } from '../motif/motif.ts';
-import { clip } from './clip.ts';
 import type { Region } from './drawing.ts';
-import { opening, pairs, spread } from './spread.ts';
+import type { Family } from './families.ts';
+import { pairs, spread } from './spread.ts';
 
-/** Centres of all repeats that reach between 0 and `size`, counted from the edge the phase belongs to. */
-function centres(size: number, pitch: number, phase: number): number[] {
+/** Centres of the repeats of a family that reach between 0 and `size`, counted from the edge the phase belongs to. */
+function centres(
+  size: number,
+  pitch: number,
+  phase: number,
+  every: number,
+  from: number,
+  low: number,
+  high: number,
+): number[] {
   const found: number[] = [];
-  for (let n = 0; (n - phase) * pitch < size - 1e-9; n++) found.push((n + 0.5 - phase) * pitch);
+  const place = (n: number) => (n + 0.5 - phase) * pitch;
+  let n = from;
+  while (place(n - every) + high > 1e-9) n -= every;
+  while (place(n) + high <= 1e-9) n += every;
+  for (; place(n) + low < size - 1e-9; n += every) found.push(place(n));
   return found;
 }
 
@@ -17,22 +30,56 @@ function centres(size: number, pitch: number, phase: number): number[] {
  * The field's repeats: whole ones placed as they are, those an edge crosses clipped by it, each distinct crossing once.
  * Placements run row by row from the near edge to the far one, each row from left to right.
  */
-export async function composeField(layout: Layout, field: Box, drawn: Drawn[]): Promise<Region[]> {
+export function composeField(layout: Layout, field: Box, families: Family[]): Region[] {
   const { pitch, phase } = layout;
-  const columns = centres(field.right - field.left, pitch.across, phase.across).map((d) => field.left + d);
-  const rows = centres(field.bottom - field.top, pitch.along, phase.along).map((d) => field.bottom - d);
-  const regions: Region[] = [];
-  for (const { part, pieces } of drawn) {
-    const reach = piecesBox(pieces);
-    const acrossBands = spread(columns, reach.left, reach.right, field.left, field.right);
-    const alongBands = spread(rows, reach.top, reach.bottom, field.top, field.bottom);
-    for (const along of alongBands) {
-      for (const across of acrossBands) {
-        const cut = [across.low, across.high, along.low, along.high].some(Number.isFinite);
-        const kept = cut ? await clip(pieces, opening(across, along, reach)) : pieces;
-        if (kept.length > 0) regions.push({ element: 'field', part, pieces: kept, cut, at: pairs(across, along) });
+  return families.flatMap(({ drawn, from, every }) => composeFamily(drawn, from, every));
+
+  function composeFamily(drawn: Drawn[], from: Family['from'], every: Family['every']): Region[] {
+    const regions: Region[] = [];
+    for (const { part, pieces } of drawn) {
+      const reach = piecesBox(pieces);
+      const columns = centres(
+        field.right - field.left,
+        pitch.across,
+        phase.across,
+        every.across,
+        from.across,
+        reach.left,
+        reach.right,
+      );
+      // Rows are counted upwards from the near edge, so what reaches down reaches back.
+      const rows = centres(
+        field.bottom - field.top,
+        pitch.along,
+        phase.along,
+        every.along,
+        from.along,
+        -reach.bottom,
+        -reach.top,
+      );
+      const acrossBands = spread(
+        columns.map((d) => field.left + d),
+        reach.left,
+        reach.right,
+        field.left,
+        field.right,
+      );
+      const alongBands = spread(
+        rows.map((d) => field.bottom - d),
+        reach.top,
+        reach.bottom,
+        field.top,
+        field.bottom,
+      );
+      for (const along of alongBands) {
+        for (const across of acrossBands) {
+          const window = { left: across.low, right: across.high, top: along.low, bottom: along.high };
+          const cut = Object.values(window).some(Number.isFinite);
+          const kept = cut ? clipPieces(pieces, window) : pieces;
+          if (kept.length > 0) regions.push({ element: 'field', part, pieces: kept, cut, at: pairs(across, along) });
+        }
       }
     }
+    return regions;
   }
-  return regions;
 }

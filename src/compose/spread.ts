@@ -1,7 +1,4 @@
-import type { Box } from '../geometry/path.ts';
-
-/** Nearer than this, mm, a piece that touches an edge is not cut by it. */
-const TOUCH = 1e-6;
+import { TOUCH } from '../geometry/clip.ts';
 
 /**
  * Repeats along one direction that meet its two edges in the same way.
@@ -45,11 +42,3 @@ export function pairs(across: Band, along: Band): Float64Array {
   }
   return at;
 }
-
-/** The window the two bands leave open about the centre of a repeat, its infinite ends drawn back to `reach`. */
-export const opening = (across: Band, along: Band, reach: Box): Box => ({
-  left: Math.max(across.low, reach.left),
-  right: Math.min(across.high, reach.right),
-  top: Math.max(along.low, reach.top),
-  bottom: Math.min(along.high, reach.bottom),
-});

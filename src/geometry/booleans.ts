@@ -7,6 +7,8 @@ export interface Booleans {
   unite(a: Piece[], b: Piece[]): Piece[];
   subtract(a: Piece[], b: Piece[]): Piece[];
   intersect(a: Piece[], b: Piece[]): Piece[];
+  /** What a fill paints of rings that may cross themselves and each other, and run either way, under a fill rule of SVG. */
+  resolve(rings: Ring[], rule: 'nonzero' | 'evenodd'): Piece[];
 }
 
 /** Rings of less area than this, mm², are crumbs of rounding and left out. */
@@ -66,5 +68,20 @@ export async function loadBooleans(): Promise<Booleans> {
     (a: Piece[], b: Piece[]): Piece[] =>
       toPieces(toItem(a)[name](toItem(b), { insert: false }));
 
-  return { unite: operation('unite'), subtract: operation('subtract'), intersect: operation('intersect') };
+  return {
+    unite: operation('unite'),
+    subtract: operation('subtract'),
+    intersect: operation('intersect'),
+    resolve(rings, rule) {
+      const item = new core.CompoundPath({ insert: false, fillRule: rule });
+      // A compound path of one path is taken apart before it is resolved, so the path must know the rule too.
+      item.addChildren(
+        rings.map(toPath).map((path) => {
+          path.fillRule = rule;
+          return path;
+        }),
+      );
+      return toPieces(item.unite(new core.CompoundPath({ insert: false }), { insert: false }));
+    },
+  };
 }

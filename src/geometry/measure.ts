@@ -49,7 +49,7 @@ export function joinBoxes(a: Box, b: Box): Box {
 }
 
 /** Parameters in (0, 1) at which one coordinate of a cubic turns back. */
-function turningPoints(p0: number, p1: number, p2: number, p3: number): number[] {
+export function turningPoints(p0: number, p1: number, p2: number, p3: number): number[] {
   const a = 3 * (p3 - 3 * p2 + 3 * p1 - p0);
   const b = 6 * (p2 - 2 * p1 + p0);
   const c = 3 * (p1 - p0);
@@ -61,7 +61,8 @@ function turningPoints(p0: number, p1: number, p2: number, p3: number): number[]
   return [(-b - s) / (2 * a), (-b + s) / (2 * a)].filter(inside);
 }
 
-const cubicAt = (p0: number, p1: number, p2: number, p3: number, t: number): number => {
+/** One coordinate of a cubic at parameter `t`. */
+export const cubicAt = (p0: number, p1: number, p2: number, p3: number, t: number): number => {
   const u = 1 - t;
   return u * u * u * p0 + 3 * u * u * t * p1 + 3 * u * t * t * p2 + t * t * t * p3;
 };

@@ -22,15 +22,13 @@ function closeRing(ring: Ring): void {
 }
 
 /**
- * Draws one repeat and returns its pieces by part, each part once, in the order the parts were first drawn.
+ * Takes down what is drawn: its pieces by part, each part once, in the order the parts were first drawn.
  *
  * Rings are closed, lines without length left out, and the rings of one part sorted into pieces by how they lie in each other.
- * Throws where the motif itself is at fault: no part named, a point that is no number, a ring without area.
- * @param cell size of the repeat, mm
- * @param settings as `fillSettings` returns them
+ * Throws where the drawing itself is at fault: no part named, a point that is no number, a ring without area.
  */
-export function drawMotif<M extends Motif>(motif: M, cell: Cell, settings: Settings): Drawn[] {
-  const wrong = (what: string) => new Error(`motif ${motif.name}: ${what}`);
+function record(name: string, draw: (pen: Pen) => void): Drawn[] {
+  const wrong = (what: string) => new Error(`motif ${name}: ${what}`);
   const rings = new Map<Part, Ring[]>();
   let drawing: Ring[] | undefined;
   let open: Ring | undefined;
@@ -68,9 +66,21 @@ export function drawMotif<M extends Motif>(motif: M, cell: Cell, settings: Setti
     close: finish,
   };
 
-  motif.draw(cell, settings, pen);
+  draw(pen);
   finish();
   return [...rings]
     .filter(([, found]) => found.length > 0)
     .map(([part, found]) => ({ part, pieces: nestRings(found) }));
 }
+
+/**
+ * Draws one repeat.
+ * @param cell size of the repeat, mm
+ * @param settings as `fillSettings` returns them
+ */
+export const drawMotif = <M extends Motif>(motif: M, cell: Cell, settings: Settings): Drawn[] =>
+  record(motif.name, (pen) => motif.draw(cell, settings, pen));
+
+/** Draws the corner that a border has of its own, in a square of this size, mm; nothing where it has none. */
+export const drawOwnCorner = <M extends Motif>(motif: M, size: number, settings: Settings): Drawn[] =>
+  record(motif.name, (pen) => motif.corner?.(size, settings, pen));

@@ -66,3 +66,27 @@ export const regularPolygon = (
       return [cx + r * Math.cos(a), cy + r * Math.sin(a)];
     }),
   );
+
+/**
+ * The corners of a polygon whose sides lie further in by `by` mm, one number for all sides or one for each (the first for the
+ * side from the first corner to the second). It has as many corners, so `by` must leave every side some length.
+ */
+export function inset(points: readonly Point[], by: number | readonly number[]): Point[] {
+  const count = points.length;
+  const next = (i: number): Point => points[(i + 1) % count]!;
+  const twice = points.reduce((sum, [x, y], i) => sum + x * next(i)[1] - next(i)[0] * y, 0);
+  // Each side as n · p = d, n pointing in.
+  const sides = points.map(([x, y], i) => {
+    const length = Math.hypot(next(i)[0] - x, next(i)[1] - y) * Math.sign(twice);
+    const n: Point = [(y - next(i)[1]) / length, (next(i)[0] - x) / length];
+    return { n, d: n[0] * x + n[1] * y + (typeof by === 'number' ? by : by[i]!) };
+  });
+  return sides.map((side, i): Point => {
+    const before = sides[(i + count - 1) % count]!;
+    const cross = before.n[0] * side.n[1] - before.n[1] * side.n[0];
+    return [
+      (before.d * side.n[1] - side.d * before.n[1]) / cross,
+      (before.n[0] * side.d - side.n[0] * before.d) / cross,
+    ];
+  });
+}

@@ -74,13 +74,13 @@ export async function bench(): Promise<Row[]> {
   const drawn = drawMotif(star, PITCH, SETTINGS);
   const half = (small * 100 * STEPS) / 2;
   const window = { left: -half, right: half, top: -half, bottom: half };
-  const chords = chordsOf(small, drawn);
 
-  await timed(5, () => composeStars(small));
-  const mine = await timed(21, () => composeStars(small));
+  await timed(40, () => composeStars(small));
+  const mine = await timed(41, () => composeStars(small));
+  const tenfold = await timed(41, () => composeStars(large));
+  const chords = chordsOf(small, drawn);
   const clipper = await timed(5, () => Clipper.rectClip(window as Parameters<typeof Clipper.rectClip>[0], chords));
   const paper = await timed(1, () => byPaper(small, drawn));
-  const tenfold = await timed(21, () => composeStars(large));
 
   const row = (what: string, figure: string, limit: string, holds: boolean): Row => ({
     row: what,

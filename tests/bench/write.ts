@@ -9,7 +9,7 @@ import { makeLayout } from '../support/layout.ts';
 import { median, type Row } from './row.ts';
 
 const LIMIT = 300;
-const RUNS = 9;
+const RUNS = 21;
 
 const composeMany = (motif: Motif, count: number): Promise<Drawing> =>
   compose(
@@ -34,7 +34,7 @@ export async function bench(): Promise<Row[]> {
     const { regions } = await composeMany(motif, count);
     const write = (): number =>
       regions.reduce((sum, { pieces, at }) => sum + Buffer.from(regionText(pieces, at), 'latin1').length, 0);
-    write();
+    for (let run = 0; run < 5; run++) write();
     const times: number[] = [];
     let bytes = 0;
     for (let run = 0; run < RUNS; run++) {

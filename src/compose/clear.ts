@@ -1,0 +1,61 @@
+import { loadBooleans } from '../geometry/booleans.ts';
+import { piecesBox } from '../geometry/measure.ts';
+import type { Box, Piece } from '../geometry/path.ts';
+import type { Region } from './drawing.ts';
+
+/** Nearer than this, mm, a shape that touches the room is not cut by it. */
+const TOUCH = 1e-6;
+
+const rectangle = ({ left, top, right, bottom }: Box): Piece => [
+  {
+    start: [left, top],
+    sides: [
+      { kind: 'line', to: [right, top] },
+      { kind: 'line', to: [right, bottom] },
+      { kind: 'line', to: [left, bottom] },
+      { kind: 'line', to: [left, top] },
+    ],
+  },
+];
+
+/**
+ * Takes a rectangle out of what is painted: shapes outside it stay, shapes inside it go, shapes that its edge crosses are cut, each distinct
+ * crossing once.
+ */
+export async function clearRoom(regions: Region[], room: Box): Promise<Region[]> {
+  const { subtract } = await loadBooleans();
+  return regions.flatMap((region): Region[] => {
+    const reach = piecesBox(region.pieces);
+    const outside: number[] = [];
+    const crossing = new Map<string, { window: Box; at: number[] }>();
+    for (let i = 0; i < region.at.length; i += 2) {
+      const [x, y] = [region.at[i]!, region.at[i + 1]!];
+      const window = { left: room.left - x, right: room.right - x, top: room.top - y, bottom: room.bottom - y };
+      const apart =
+        reach.right <= window.left + TOUCH ||
+        reach.left >= window.right - TOUCH ||
+        reach.bottom <= window.top + TOUCH ||
+        reach.top >= window.bottom - TOUCH;
+      const inside =
+        reach.left >= window.left - TOUCH &&
+        reach.right <= window.right + TOUCH &&
+        reach.top >= window.top - TOUCH &&
+        reach.bottom <= window.bottom + TOUCH;
+      if (apart) outside.push(x, y);
+      else if (!inside) {
+        const key = Object.values(window)
+          .map((edge) => Math.round(edge * 1e5))
+          .join(' ');
+        const same = crossing.get(key) ?? { window, at: [] };
+        same.at.push(x, y);
+        crossing.set(key, same);
+      }
+    }
+    const kept: Region[] = outside.length > 0 ? [{ ...region, at: Float64Array.from(outside) }] : [];
+    for (const { window, at } of crossing.values()) {
+      const pieces = subtract(region.pieces, [rectangle(window)]);
+      if (pieces.length > 0) kept.push({ ...region, pieces, cut: true, at: Float64Array.from(at) });
+    }
+    return kept;
+  });
+}

@@ -1,0 +1,70 @@
+import type { Pair } from '../fit/layout.ts';
+import type { Alternation } from '../job/job.ts';
+import type { Drawn, Lattice, Part } from '../motif/motif.ts';
+
+/** Repeats of one kind: which cells they stand in, counted from the left near corner of the field. */
+export interface Family {
+  drawn: Drawn[];
+  from: Pair;
+  every: Pair;
+}
+
+const EVERY: Record<Alternation['by'], Pair> = {
+  row: { across: 1, along: 2 },
+  column: { across: 2, along: 1 },
+  checker: { across: 2, along: 2 },
+};
+
+/** Which cells of a block the first kind takes; the other kind takes the rest. */
+const FIRST: Record<Alternation['by'], Pair[]> = {
+  row: [{ across: 0, along: 0 }],
+  column: [{ across: 0, along: 0 }],
+  checker: [
+    { across: 0, along: 0 },
+    { across: 1, along: 1 },
+  ],
+};
+
+const OTHER: Record<Alternation['by'], Pair[]> = {
+  row: [{ across: 0, along: 1 }],
+  column: [{ across: 1, along: 0 }],
+  checker: [
+    { across: 1, along: 0 },
+    { across: 0, along: 1 },
+  ],
+};
+
+const EXCHANGED: Partial<Record<Part, Part>> = { field: 'alternate', alternate: 'field' };
+
+/** The same drawing with its two colours exchanged. */
+export const exchanged = (drawn: Drawn[]): Drawn[] =>
+  drawn.map(({ part, pieces }) => ({ part: EXCHANGED[part] ?? part, pieces }));
+
+/** The unit stands once in a cell, or at its centre and its corners. */
+const stands = (lattice: Lattice = 'rectangular'): Pair[] =>
+  lattice === 'rectangular'
+    ? [{ across: 0, along: 0 }]
+    : [
+        { across: 0, along: 0 },
+        { across: 0.5, along: 0.5 },
+      ];
+
+const standing = (drawn: Drawn[], lattice: Lattice | undefined, every: Pair, from: Pair): Family[] =>
+  stands(lattice).map((at) => ({
+    drawn,
+    every,
+    from: { across: from.across + at.across, along: from.along + at.along },
+  }));
+
+/** The kinds of repeats in a field: one, or two by turns. */
+export function familiesOf(
+  first: { drawn: Drawn[]; lattice?: Lattice | undefined },
+  by?: Alternation['by'],
+  other: { drawn: Drawn[]; lattice?: Lattice | undefined } = { ...first, drawn: exchanged(first.drawn) },
+): Family[] {
+  if (!by) return standing(first.drawn, first.lattice, { across: 1, along: 1 }, { across: 0, along: 0 });
+  return [
+    ...FIRST[by].flatMap((from) => standing(first.drawn, first.lattice, EVERY[by], from)),
+    ...OTHER[by].flatMap((from) => standing(other.drawn, other.lattice, EVERY[by], from)),
+  ];
+}
