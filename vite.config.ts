@@ -11,6 +11,7 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts'],
+    globalSetup: ['tests/cli/build.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

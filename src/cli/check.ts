@@ -3,7 +3,7 @@ import { inksFor } from './inks.ts';
 import { withProgress } from './progress.ts';
 import { readFolder } from './read-folder.ts';
 import { ending } from './run.ts';
-import { DONE, type Ending, REFUSED, refuseAll, tell, tellJson } from './talk.ts';
+import { DONE, type Ending, REFUSED, refuseAll, tell, tellJson, tidy } from './talk.ts';
 
 async function check(dir: string, options: { json?: boolean }): Promise<Ending> {
   const files = await readFolder(dir);
@@ -12,10 +12,14 @@ async function check(dir: string, options: { json?: boolean }): Promise<Ending> 
   const { holds, claims } = await withProgress('checking the files', () => checkFiles(files.value));
   process.exitCode = holds ? DONE : REFUSED;
   if (options.json === true) {
-    tellJson({
+    const stable = claims.map(({ claim, holds, measured, allowed, file }) => ({
+      claim,
       holds,
-      claims: claims.map(({ claim, holds, measured, allowed, file }) => ({ claim, holds, measured, allowed, file })),
-    });
+      measured,
+      allowed,
+      file,
+    }));
+    tellJson({ holds, claims: stable }, tidy);
   } else {
     const { writeClaims } = await import('./write-claims.ts');
     tell(writeClaims(claims, inksFor(process.stdout, process.env)));

@@ -5,7 +5,7 @@ import { wholeNumber } from './options.ts';
 import { withProgress } from './progress.ts';
 import { readJobFile } from './read-job-file.ts';
 import { ending } from './run.ts';
-import { DONE, type Ending, refuseAll, tell, tellJson } from './talk.ts';
+import { DONE, type Ending, refuseAll, tell, tellJson, tidy } from './talk.ts';
 
 /** The part of a layout that is promised to other programs. */
 function stable(layout: Layout) {
@@ -13,9 +13,6 @@ function stable(layout: Layout) {
     layout;
   return { rank, overall, border, reserve, endGap, field, repeats, pitch, stretch, landing, borderRepeats, cost, says };
 }
-
-/** Sheds what binary fractions leave behind (76.19999999999999): nine decimals, far inside the promised 1e-6 mm. */
-const tidy = (_: string, value: unknown): unknown => (typeof value === 'number' ? Number(value.toFixed(9)) : value);
 
 async function fit(path: string, options: { json?: boolean; best: number }): Promise<Ending> {
   const text = await readJobFile(path);
@@ -29,8 +26,9 @@ async function fit(path: string, options: { json?: boolean; best: number }): Pro
     tellJson({ searched, proof, layouts: best.map(stable) }, tidy);
     return DONE;
   }
+  const { roomOf } = await import('./table.ts');
   const { writeFit } = await import('./write-fit.ts');
-  const room = process.stdout.isTTY ? process.stdout.columns : 100;
+  const room = roomOf(process.stdout);
   tell(
     writeFit({ ...fitted.value, fit: { searched, proof, layouts: best } }, inksFor(process.stdout, process.env), room),
   );

@@ -33,7 +33,10 @@ async function make(path: string, options: Options): Promise<Ending> {
     return DONE;
   }
   const { fileNotes } = await import('./file-notes.ts');
-  tell([job.title, ...says, '', ...fileNotes(out, written), '', `To prove them: evenfield check ${out}`].join('\n'));
+  const { roomOf, wrap } = await import('./table.ts');
+  const room = roomOf(process.stdout);
+  const found = says.flatMap((line) => wrap(line, room, 0));
+  tell([job.title, ...found, '', ...fileNotes(out, written), '', `To prove them: evenfield check ${out}`].join('\n'));
   return DONE;
 }
 

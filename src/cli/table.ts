@@ -19,6 +19,10 @@ export function writeTable(rows: string[][], right: number[] = []): string[] {
   return rows.map(line);
 }
 
+/** How many characters a line may hold: as wide as the terminal, 100 elsewhere. */
+export const roomOf = (stream: { isTTY?: boolean; columns?: number }): number =>
+  stream.isTTY === true && stream.columns ? Math.max(stream.columns, 40) : 100;
+
 /** A space that a line may end on: not one inside `5 3/4` or `1.2 %`, nor one before a unit or a times sign. */
 const BREAK = / (?!\d+\/\d|%|×|(?:mm|cm|m)\b)/;
 

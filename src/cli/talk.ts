@@ -11,6 +11,10 @@ export function tell(text: string): void {
   process.stdout.write(`${text}\n`);
 }
 
+/** Sheds what binary fractions leave behind (76.19999999999999): nine decimals, far inside the promised 1e-6 mm. */
+export const tidy = (_: string, value: unknown): unknown =>
+  typeof value === 'number' ? Number(value.toFixed(9)) : value;
+
 /** @param tidy what to make of each value before it is printed, as `JSON.stringify` takes it */
 export const tellJson = (value: unknown, tidy?: (key: string, value: unknown) => unknown): void =>
   tell(JSON.stringify(value, tidy, 2));

@@ -52,14 +52,20 @@ async function makeFolder(dir: string): Promise<() => Promise<void>> {
       await make(path, false);
     }
   };
-  await make(resolve(dir), true);
-  return async () => {
+  const undo = async () => {
     try {
       for (const path of made) await rmdir(path);
     } catch {
       // Somebody else put something in it: then it stays.
     }
   };
+  try {
+    await make(resolve(dir), true);
+  } catch (error) {
+    await undo();
+    throw error;
+  }
+  return undo;
 }
 
 function inTheWay(dir: string, name: string, kind: Found['kind']): Issue {

@@ -13,8 +13,7 @@ export async function bench(): Promise<Row[]> {
   const drawings = allMotifs().map((motif) => {
     const settings = fillSettings(motif, {});
     if (!settings.ok) throw new Error(`${motif.name} refuses its own defaults`);
-    const ratio = motif.kind === 'border' ? 1 / motif.ratio : motif.ratio;
-    const cell = { across: 300, along: 300 * ratio };
+    const cell = { across: 300, along: motif.kind === 'border' ? 300 / motif.ratio : 300 * motif.ratio };
     return { motif, cell, drawn: drawMotif(motif, cell, settings.value) };
   });
   let operations = 0;
@@ -22,8 +21,8 @@ export async function bench(): Promise<Row[]> {
   const start = performance.now();
   for (const { motif, cell, drawn } of drawings) {
     const began = performance.now();
-    const found = motif.kind === 'border' ? friezeGroup(drawn, cell) : planeGroup(drawn, cell);
-    linesOf(drawn, cell);
+    const found = motif.kind === 'border' ? friezeGroup(drawn, cell) : planeGroup(drawn, cell, motif.lattice);
+    linesOf(drawn, cell, motif.lattice);
     operations += found.operations.length;
     const ms = performance.now() - began;
     if (ms > slowest.ms) slowest = { name: motif.name, ms };

@@ -67,13 +67,13 @@ test('the table shows what --json says: a row and its line each, what was covere
   expect(out).not.toContain('\u001B');
 });
 
-test.skipIf(!HAS_TERMINAL)('colour on a terminal, and none with NO_COLOR', () => {
+test.skipIf(!HAS_TERMINAL)('colour on a terminal, and none with NO_COLOR', async () => {
   const dir = folder();
   smallJob(dir);
   // ECMA-48: control sequences begin with ESC [ and those that set colour or weight end with m.
   const colours = new RegExp(`${String.fromCharCode(27)}\\[\\d+m`);
-  expect(onTerminal(dir, ['fit', 'mat.job.yaml']).out).toMatch(colours);
-  expect(onTerminal(dir, ['fit', 'mat.job.yaml'], { NO_COLOR: '1' }).out).not.toMatch(colours);
+  expect((await onTerminal(dir, ['fit', 'mat.job.yaml'])).out).toMatch(colours);
+  expect((await onTerminal(dir, ['fit', 'mat.job.yaml'], { NO_COLOR: '1' })).out).not.toMatch(colours);
 });
 
 test('a reader that has seen enough is no trouble', () => {

@@ -1,17 +1,18 @@
 import { spawn } from 'node:child_process';
-import { mkdirSync, readdirSync, readFileSync, watch } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, watch } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { expect, test } from 'vitest';
-import { BUILT, evenfield, folder, smallJob } from './support.ts';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { BUILT, evenfield, smallJob } from './support.ts';
 
 type State = Record<string, string>;
 
-const state = (dir: string): State =>
+const state = (): State =>
   Object.fromEntries(
-    readdirSync(dir)
+    readdirSync(out)
       .filter((name) => !name.startsWith('.'))
       .sort()
-      .map((name) => [name, readFileSync(join(dir, name)).toString('latin1')]),
+      .map((name) => [name, readFileSync(join(out, name)).toString('latin1')]),
   );
 
 /** The same numbers on every run (a linear congruence, Numerical Recipes, ranqd1). */
@@ -31,11 +32,11 @@ interface Run {
 }
 
 /** Makes a job; `after` ms from the moment it begins to write, sends the signal. */
-function make(dir: string, job: string, signal?: NodeJS.Signals, after = 0): Promise<Run> {
+function make(job: string, signal?: NodeJS.Signals, after = 0): Promise<Run> {
   return new Promise((resolve) => {
     let began = 0;
     const child = spawn(process.execPath, [BUILT, 'make', job], { cwd: dir, stdio: 'ignore' });
-    const watcher = watch(join(dir, 'out', 'mat'), (_, name) => {
+    const watcher = watch(out, (_, name) => {
       if (began > 0 || name !== '.lock') return;
       began = performance.now();
       if (signal !== undefined) setTimeout(() => child.kill(signal), after);
@@ -47,57 +48,62 @@ function make(dir: string, job: string, signal?: NodeJS.Signals, after = 0): Pro
   });
 }
 
-async function setUp(): Promise<{ dir: string; out: string; jobs: string[]; wholes: State[]; wrote: number }> {
-  const dir = folder();
-  const jobs = [smallJob(dir, 'diamond', 'one.job.yaml'), smallJob(dir, 'lozenge', 'two.job.yaml')];
-  const out = join(dir, 'out', 'mat');
+let dir: string;
+let out: string;
+let jobs: string[];
+/** What the folder holds after each of the two jobs, and how long the second took to write it, ms. */
+const wholes: State[] = [];
+let wrote: number;
+
+beforeAll(async () => {
+  dir = mkdtempSync(join(tmpdir(), 'evenfield-'));
+  out = join(dir, 'out', 'mat');
+  jobs = [smallJob(dir, 'diamond', 'one.job.yaml'), smallJob(dir, 'lozenge', 'two.job.yaml')];
   mkdirSync(out, { recursive: true });
-  const wholes: State[] = [];
-  let wrote = 0;
   for (const job of jobs) {
-    ({ wrote } = await make(dir, job));
-    wholes.push(state(out));
+    ({ wrote } = await make(job));
+    wholes.push(state());
   }
   expect(wholes[0]!['layout.json']).not.toBe(wholes[1]!['layout.json']);
-  return { dir, out, jobs, wholes, wrote };
-}
+});
+afterAll(() => rmSync(dir, { recursive: true, force: true }));
 
 test('twenty runs killed in the middle of writing leave only whole files, and the next run needs no leave', async () => {
-  const { dir, out, jobs, wholes, wrote } = await setUp();
   const random = chance(20);
   let cut = 0;
+  let halfway = 0;
   for (let round = 0; cut < 20 && round < 80; round++) {
-    const run = await make(dir, jobs[round % 2]!, 'SIGKILL', random() * wrote);
+    const run = await make(jobs[round % 2]!, 'SIGKILL', random() * wrote);
     if (run.cut) cut++;
-    for (const [name, bytes] of Object.entries(state(out)))
+    if (existsSync(join(out, '.lock'))) halfway++;
+    for (const [name, bytes] of Object.entries(state()))
       expect(
         wholes.some((whole) => whole[name] === bytes),
         `${name} after kill ${cut}`,
       ).toBe(true);
   }
   expect(cut).toBe(20);
+  expect(halfway).toBeGreaterThan(4);
   const last = evenfield(dir, ['make', jobs[0]!]);
   expect([last.status, last.err]).toEqual([0, '']);
-  expect(state(out)).toEqual(wholes[0]);
+  expect(state()).toEqual(wholes[0]);
   expect(readdirSync(out).filter((name) => name.startsWith('.'))).toEqual(['.written.json']);
 }, 300_000);
 
 test('Ctrl-C in the middle of writing leaves one whole set or the other, and nothing lying about', async () => {
-  const { dir, out, jobs, wholes, wrote } = await setUp();
   const random = chance(5);
   let cut = 0;
   for (let round = 0; round < 6; round++) {
-    const run = await make(dir, jobs[round % 2]!, 'SIGINT', random() * wrote * 0.6);
+    const run = await make(jobs[round % 2]!, 'SIGINT', random() * wrote * 0.6);
     if (run.cut) cut++;
-    expect(wholes).toContainEqual(state(out));
+    expect(wholes).toContainEqual(state());
     expect(readdirSync(out).filter((name) => name.startsWith('.'))).toEqual(['.written.json']);
   }
   expect(cut).toBeGreaterThan(0);
 }, 120_000);
 
 test('two runs at once on one folder: both end well, and the folder holds one whole set', async () => {
-  const { dir, out, jobs, wholes } = await setUp();
-  await Promise.all([make(dir, jobs[0]!), make(dir, jobs[1]!)]);
-  expect(wholes).toContainEqual(state(out));
+  await Promise.all([make(jobs[0]!), make(jobs[1]!)]);
+  expect(wholes).toContainEqual(state());
   expect(readdirSync(out).filter((name) => name.startsWith('.'))).toEqual(['.written.json']);
 }, 120_000);

@@ -2,7 +2,7 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { evenfield, folder } from './support.ts';
+import { evenfield, folder, HAS_TERMINAL, onTerminal } from './support.ts';
 
 const RUNNER = ['--surface', 'runner', '--run', `12' 7 3/8"`, '--near', '32 1/2"', '--far', '30 in'];
 const read = (dir: string, name = 'hall.job.yaml') => readFileSync(join(dir, name), 'utf8');
@@ -72,6 +72,31 @@ test('answers that end too early write nothing', () => {
   expect(err).toContain('evenfield: the answers ended too early; nothing was written\n');
   expect(readdirSync(dir)).toEqual([]);
 });
+
+test.skipIf(!HAS_TERMINAL)(
+  'typed on a terminal: answers are taken one at a time, and Ctrl-C writes nothing',
+  async () => {
+    const dir = folder();
+    const done = await onTerminal(dir, ['new', 'mat'], {}, [
+      ['What will you paint', 'floor-cloth\r'],
+      ['without a unit mean', 'cm\r'],
+      ['How wide', '60\r'],
+      ['How long', '90\r'],
+      ['Which motif', '\r'],
+      ['How many', '\r'],
+      ['Which motif', 'none\r'],
+    ]);
+    expect(done.out).toContain('60 cm, which is 23 5/8"');
+    expect([done.status, readdirSync(dir)]).toEqual([0, ['mat.job.yaml']]);
+    const stopped = await onTerminal(dir, ['new', 'hall'], {}, [
+      ['What will you paint', 'runner\r'],
+      ['without a unit mean', '\u0003'],
+    ]);
+    expect(stopped.out).toContain('stopped; nothing was written');
+    // 128 and the number of the signal, as shells count it (POSIX.1-2017, 2.8.2).
+    expect([stopped.status, readdirSync(dir)]).toEqual([130, ['mat.job.yaml']]);
+  },
+);
 
 test('a file that is there is never written over unasked, and no question is put', () => {
   const dir = folder();

@@ -1,4 +1,4 @@
-import { type SpawnSyncOptions, spawnSync } from 'node:child_process';
+import { type SpawnSyncOptions, spawn, spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
@@ -21,6 +21,7 @@ export function evenfield(cwd: string, words: string[], options: SpawnSyncOption
     cwd,
     env,
     timeout: 60_000,
+    killSignal: 'SIGKILL',
     ...options,
     encoding: 'utf8',
   });
@@ -39,17 +40,33 @@ export const HAS_TERMINAL = /util-linux/.test(spawnSync('script', ['--version'],
 
 const quoted = (word: string): string => `'${word.replaceAll("'", `'\\''`)}'`;
 
-/** Runs the built command line on a terminal; what it prints comes as the terminal saw it, both streams in one. */
-export function onTerminal(cwd: string, words: string[], env: Record<string, string> = {}): Ran {
+/**
+ * Runs the built command line on a terminal; what it prints comes as the terminal saw it, both streams in one.
+ * @param typed what is typed, each once the text before it has appeared
+ */
+export function onTerminal(
+  cwd: string,
+  words: string[],
+  env: Record<string, string> = {},
+  typed: [after: string, keys: string][] = [],
+): Promise<{ status: number | null; out: string }> {
   const command = [process.execPath, BUILT, ...words].map(quoted).join(' ');
   const { NO_COLOR: _, ...rest } = process.env;
-  const ran = spawnSync('script', ['-qec', command, '/dev/null'], {
-    cwd,
-    env: { ...rest, TERM: 'xterm', ...env },
-    timeout: 60_000,
-    encoding: 'utf8',
+  const child = spawn('script', ['-qec', command, '/dev/null'], { cwd, env: { ...rest, TERM: 'xterm', ...env } });
+  const left = [...typed];
+  let out = '';
+  let seen = 0;
+  child.stdout.on('data', (bytes) => {
+    out += bytes;
+    for (let next = left[0]; next !== undefined; next = left[0]) {
+      const at = out.indexOf(next[0], seen);
+      if (at < 0) return;
+      seen = at + next[0].length;
+      child.stdin.write(next[1]);
+      left.shift();
+    }
   });
-  return { status: ran.status, out: ran.stdout, err: ran.stderr };
+  return new Promise((resolve) => child.on('close', (status) => resolve({ status, out })));
 }
 
 /** A small job that is quick to make, written by the program itself. */
