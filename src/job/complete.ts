@@ -1,25 +1,31 @@
 import { bad, good, type Issue, type Result } from '../issue.ts';
 import { colourParts, PALETTE } from './colours.ts';
-import { BORDER_STRETCH, BRIDGE, borderWidth, END_GAP, NOTHING, SHEET, STRETCH, WINDOW } from './defaults.ts';
+import { BORDER_STRETCH, BRIDGE, borderWidth, END_GAP, INSET, NOTHING, SHEET, STRETCH, WINDOW } from './defaults.ts';
 import { defined } from './defined.ts';
-import type { Job, MotifChoice, Range } from './job.ts';
+import type { Alternation, Job, MotifChoice, Range } from './job.ts';
 import type { MotifList, NamedMotif } from './motif-choice.ts';
 import { jobName, titleOf } from './name.ts';
 import { settleMotif, USUAL_BORDER, USUAL_CORNER } from './settle-motif.ts';
 import type { Wishes } from './shape/shape.ts';
 import type { Path } from './tree.ts';
-import { borderOf, openingsOf, reserveOf } from './wishes.ts';
+import { borderOf, openingsOf, reserveOf, wayOf } from './wishes.ts';
 import type { Writing } from './writing.ts';
 
 interface Motifs {
   field: MotifChoice;
   border: MotifChoice;
   corner: MotifChoice;
+  other?: MotifChoice;
+  inset?: MotifChoice;
+  medallion?: MotifChoice;
+  inner?: MotifChoice;
+  innerCorner?: MotifChoice;
 }
 
 /** The motifs of a job with their settings, all that is wrong with them at once. */
 export function settleMotifs(wishes: Wishes, known: MotifList): Result<Motifs> {
   const border = borderOf(wishes);
+  const { field, medallion, 'inner border': inner } = wishes;
   const issues: Issue[] = [];
   const settle = (named: NamedMotif, path: Path): MotifChoice => {
     const settled = settleMotif(named, known, path);
@@ -27,18 +33,35 @@ export function settleMotifs(wishes: Wishes, known: MotifList): Result<Motifs> {
     issues.push(...settled.issues);
     return { motif: named.name, settings: {} };
   };
-  const motifs = {
-    field: settle(wishes.field?.motif ?? { name: '', settings: {} }, ['field', 'motif']),
+  const wished = (named: NamedMotif | undefined, path: Path) => named && settle(named, path);
+  const motifs: Motifs = {
+    field: settle(field?.motif ?? { name: '', settings: {} }, ['field', 'motif']),
     border: settle(border.motif ?? USUAL_BORDER, ['border', 'motif']),
     corner: settle(border.corner ?? USUAL_CORNER, ['border', 'corner']),
+    ...defined({
+      other: wished(field?.alternate?.with, ['field', 'alternate', 'with']),
+      inset: wished(field?.inset?.motif, ['field', 'inset', 'motif']),
+      medallion: wished(medallion?.motif, ['medallion', 'motif']),
+      inner: wished(inner?.motif, ['inner border', 'motif']),
+      innerCorner: inner && settle(inner.corner ?? USUAL_CORNER, ['inner border', 'corner']),
+    }),
   };
   return issues.length > 0 ? bad(...issues) : good(motifs);
 }
 
 const isOne = ({ from, to }: Range): boolean => from === 1 && to === 1;
 
+/** Room a medallion takes where nothing is said. */
+const ROOM = 3;
+
+const roomOf = (repeats: number | { across: number; along: number } = ROOM): { across: number; along: number } =>
+  typeof repeats === 'number' ? { across: repeats, along: repeats } : repeats;
+
+const alternationOf = (by: Alternation['by'] | undefined, other: MotifChoice | undefined) =>
+  by === undefined ? {} : { alternation: other ? { by, other } : { by } };
+
 /** Fills in every default. The wishes have been checked. */
-export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, file: string): Job {
+export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, file: string, known: MotifList): Job {
   const { site = {}, overall = {}, field, stencil, palette = PALETTE } = wishes;
   const title = wishes.title ?? titleOf(file);
   const openings = openingsOf(wishes);
@@ -50,6 +73,8 @@ export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, fi
   const across = overall.across?.to ?? field?.size?.across?.to ?? widest;
   const usualGap = surface === 'runner' && isOne(stretch) ? END_GAP[writing.system] : NOTHING;
   const bare = motifs.border.motif === 'none';
+  const width = bare ? NOTHING : (border.width ?? borderWidth(writing.system, across));
+  const { medallion, 'inner border': inner } = wishes;
   return {
     name: jobName(title, file),
     title,
@@ -65,15 +90,28 @@ export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, fi
       pitch: defined(field?.pitch ?? {}),
       stretch,
       landing: field?.landing ?? 'either',
+      ...alternationOf(field?.alternate?.by, motifs.other),
+      ...(motifs.inset ? { inset: { ...motifs.inset, size: field?.inset?.size ?? INSET } } : {}),
     },
     border: {
       ...motifs.border,
-      width: bare ? NOTHING : (border.width ?? borderWidth(writing.system, across)),
+      width,
       stretch: border.stretch ?? BORDER_STRETCH,
       corner: motifs.corner,
-      turn: 'block',
-      run: 'reverse',
+      ...wayOf(border, motifs.border, known),
     },
+    ...defined({
+      inner: motifs.inner &&
+        motifs.innerCorner && {
+          ...motifs.inner,
+          width: inner?.width ?? (width.wish ?? width.from) / 2,
+          gap: inner?.gap ?? 0,
+          stretch: inner?.stretch ?? BORDER_STRETCH,
+          corner: motifs.innerCorner,
+          ...wayOf(inner ?? {}, motifs.inner, known),
+        },
+      medallion: motifs.medallion && { ...motifs.medallion, repeats: roomOf(medallion?.repeats) },
+    }),
     reserve: { across: reserve.across ?? NOTHING, along: reserve.along ?? NOTHING },
     palette: { ...palette },
     colours: colourParts(Object.keys(palette), wishes.colours ?? {}),

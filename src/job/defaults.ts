@@ -5,6 +5,8 @@ import type { Range } from './job.ts';
 export const STEP: Record<System, number> = { inch: MM_PER_INCH / 16, metric: 1 };
 export const STRETCH: Range = { from: 0.95, to: 1.05 };
 export const BORDER_STRETCH: Range = { from: 0.85, to: 1.15 };
+/** Share of its room that a motif inside the motif takes. */
+export const INSET = 0.7;
 export const NOTHING: Range = { from: 0, to: 0 };
 /** Room for the ends of a runner whose squares must stay square. */
 export const END_GAP: Record<System, Range> = { inch: { from: 0, to: inches(6) }, metric: { from: 0, to: 150 } };

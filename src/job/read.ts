@@ -2,6 +2,7 @@ import { bad, good, type Issue, type Result } from '../issue.ts';
 import { nearestName } from '../motif/nearest.ts';
 import { UNITS, type Unit } from '../units/index.ts';
 import { checkColours } from './check-colours.ts';
+import { checkPairings } from './check-pairings.ts';
 import { checkSizes } from './check-sizes.ts';
 import { checkSurface } from './check-surface.ts';
 import { completeJob, settleMotifs } from './complete.ts';
@@ -46,12 +47,13 @@ export function readJob(text: string, file: string, known: MotifList): Result<Jo
   const more = [
     ...checkSurface(wishes, writing.system),
     ...checkSizes(wishes, writing),
+    ...checkPairings(wishes, known),
     ...checkColours(wishes, silent(['palette'])),
     ...(motifs.ok ? [] : motifs.issues),
   ].filter((issue) => silent(issue.path) && !told.some((one) => isSlip(one, issue)));
   const all = [...told, ...more];
   if (all.length > 0 || !motifs.ok) return bad(...placed(all, parsed.value));
-  return good(completeJob(wishes, motifs.value, writing, file));
+  return good(completeJob(wishes, motifs.value, writing, file, known));
 }
 
 /** Each round leaves out what the one before found; a job is three levels deep, so few are needed. */

@@ -83,6 +83,29 @@ export const stretchReader: Reader = {
   },
 };
 
+/** A share of something, above 0 and at most 1. */
+export const shareReader: Reader = {
+  code: 'job/share',
+  example: '0.7',
+  read(text) {
+    const read = parseNumber(text);
+    if (!read.ok) return read;
+    if (read.value > 0 && read.value <= 1) return read;
+    return refused(`${shown(text)} is not a share; it must be above 0 and at most 1`, '0.7');
+  },
+};
+
+/** A whole number of repeats. */
+export const roomReader: Reader = {
+  code: 'job/room',
+  example: '3',
+  read(text) {
+    const read = countReader.read(text);
+    if (!read.ok || Number.isInteger(read.value)) return read;
+    return refused(`${shown(text)} is not a whole number of repeats`, String(Math.ceil(read.value)));
+  },
+};
+
 /** A setting of a motif, also below zero; its own limits are checked with the motif. */
 export const settingReader = (usual: string): Reader => ({
   code: 'job/number',

@@ -1,4 +1,5 @@
-import type { Range } from './job.ts';
+import type { Motif, Turn } from '../motif/motif.ts';
+import type { Range, Way } from './job.ts';
 import type { NamedMotif } from './motif-choice.ts';
 import type { Wishes } from './shape/shape.ts';
 
@@ -7,6 +8,8 @@ interface BorderWishes {
   width?: Range | undefined;
   stretch?: Range | undefined;
   corner?: NamedMotif | undefined;
+  turn?: Turn | undefined;
+  run?: Way['run'] | undefined;
 }
 
 /** The border in its long form, whichever way it was written. */
@@ -25,4 +28,14 @@ export function reserveOf({ reserve }: Wishes): { across?: Range | undefined; al
 export function openingsOf({ site }: Wishes): { near: number; far: number } | undefined {
   const openings = site?.openings;
   return typeof openings === 'number' ? { near: openings, far: openings } : openings;
+}
+
+/** How a border goes round: a corner of its own where it has one and no other is asked for. */
+export function wayOf(
+  { turn, run, corner }: Pick<BorderWishes, 'turn' | 'run' | 'corner'>,
+  { motif }: { motif: string },
+  known: readonly Motif[],
+): Way {
+  const own = corner === undefined && known.find(({ name }) => name === motif)?.corner !== undefined;
+  return { turn: turn ?? (own ? 'own' : 'block'), run: run ?? 'reverse' };
 }

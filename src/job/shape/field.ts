@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { range } from '../leaves.ts';
 import { type MotifList, motifChoice } from '../motif-choice.ts';
 import { countReader, stretchReader } from '../readers.ts';
+import { alternateShape, insetShape } from './laid-over.ts';
 import type { Lengths } from './lengths.ts';
 
 /** `need` decides whether the motif may be missing. */
@@ -53,6 +54,8 @@ export const fieldShape = (
           examples: ['whole'],
         })
         .optional(),
+      alternate: alternateShape(known).optional(),
+      inset: insetShape(known).optional(),
     })
     .meta({
       description: 'The patterned rectangle inside the border.',

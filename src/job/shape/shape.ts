@@ -3,9 +3,10 @@ import { UNITS, type Unit } from '../../units/index.ts';
 import { SURFACES } from '../job.ts';
 import { range, refuseWith, single, title, typed } from '../leaves.ts';
 import type { MotifList } from '../motif-choice.ts';
-import { borderShape, reserveShape } from './border.ts';
+import { borderShape, innerShape, reserveShape } from './border.ts';
 import { coloursShape, paletteShape } from './colours.ts';
 import { fieldShape } from './field.ts';
+import { medallionShape } from './laid-over.ts';
 import { lengthsIn } from './lengths.ts';
 import { overallShape, siteShape } from './site.ts';
 import { stencilShape } from './stencil.ts';
@@ -70,6 +71,8 @@ export function jobShape({ known, bare, partial = false }: ShapeContext) {
       ).optional(),
       field: need(fieldShape(lengths, known, need)),
       border: borderShape(lengths, known).optional(),
+      'inner border': innerShape(lengths, known).optional(),
+      medallion: medallionShape(known).optional(),
       reserve: reserveShape(lengths).optional(),
       palette: paletteShape().optional(),
       colours: coloursShape().optional(),
