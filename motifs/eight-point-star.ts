@@ -20,7 +20,7 @@ export default defineMotif({
     notch: {
       kind: 'ratio',
       says: 'distance of the notches from the middle as a share of the tips’',
-      min: 0.5,
+      min: 0.52,
       max: 0.8,
       default: 0.65,
     },
@@ -28,7 +28,7 @@ export default defineMotif({
       kind: 'ratio',
       says: 'width of the ground between two points as a share of the star',
       min: 0.01,
-      max: 0.05,
+      max: 0.04,
       default: 0.02,
     },
     eye: { kind: 'ratio', says: 'width of the eye as a share of the star', min: 0.08, max: 0.2, default: 0.12 },

@@ -5,7 +5,7 @@ import type { Piece, Point, Ring, Side } from '../../../src/geometry/path.ts';
 import { shifted } from '../../../src/geometry/transform.ts';
 import type { Cell, Drawn, Pen } from '../../../src/motif/motif.ts';
 import { drawMotif } from '../../../src/motif/record.ts';
-import { circle, rectangle } from '../../../src/motif/shapes.ts';
+import { arc, circle, polygon, rectangle, regularPolygon } from '../../../src/motif/shapes.ts';
 import { type Arrangement, basisOf } from '../../../src/motif/symmetry/lattice.ts';
 import { linesOf } from '../../../src/motif/symmetry/lines.ts';
 import { outlineOf } from '../../../src/motif/symmetry/outline.ts';
@@ -202,12 +202,83 @@ describe('a shape in several pieces', () => {
     expect(linesOf(strips, cell)).toEqual(linesOf(square, cell));
   });
 
+  test('of unlike lengths where they meet is the whole shape', () => {
+    const plus = drawing(cell, (pen) =>
+      polygon(pen, [
+        [10, 30],
+        [10, 10],
+        [30, 10],
+        [30, -10],
+        [10, -10],
+        [10, -30],
+        [-10, -30],
+        [-10, -10],
+        [-30, -10],
+        [-30, 10],
+        [-10, 10],
+        [-10, 30],
+      ]),
+    );
+    const blocks = drawing(cell, (pen) => {
+      rectangle(pen, 0, 0, 20, 60);
+      rectangle(pen, 20, 0, 20, 20);
+      rectangle(pen, -20, 0, 20, 20);
+    });
+    expect(featuresOf(blocks, cell, 'rectangular')).toBe(12);
+    expect(planeGroup(blocks, cell)).toMatchObject({ group: 'p4mm', mirrors: planeGroup(plus, cell).mirrors });
+    // A half disc, and a piece that lies along part of its round side.
+    const rim: Side & { kind: 'curve' } = { kind: 'curve', out: [16, -22], into: [-16, -22], to: [-20, 0] };
+    const [first, rest] = splitSide([20, 0], rim, 0.2);
+    const [patch, last] = splitSide(first.to, rest, 0.5);
+    const cap: Ring = { start: [20, 0], sides: [rim, { kind: 'line', to: [20, 0] }] };
+    const along: Ring = {
+      start: first.to,
+      sides: [
+        { kind: 'line', to: [40, -40] },
+        { kind: 'line', to: patch.to },
+        { kind: 'curve', out: (patch as typeof rim).into, into: (patch as typeof rim).out, to: first.to },
+      ],
+    };
+    expect(last.to).toEqual(rim.to);
+    // The straight side, the round side left and right of the patch, and the patch's two straight sides.
+    expect(featuresOf([{ part: 'field', pieces: [[cap], [along]] }], cell, 'rectangular')).toBe(5);
+  });
+
   test('drawn at both sides of the cell, and so twice, is drawn once', () => {
     const twice = drawing(cell, (pen) => {
       circle(pen, -50, 0, 20);
       circle(pen, 50, 0, 20);
     });
     expect(planeGroup(twice, cell).group).toBe('p4mm');
+  });
+});
+
+describe('what only seems to go on', () => {
+  const cell = { across: 100, along: 100 };
+
+  test('short sides keep their corners', () => {
+    const round = drawing(cell, (pen) => regularPolygon(pen, 0, 0, 30, 4000));
+    expect(featuresOf(round, cell, 'rectangular')).toBe(4000);
+    expect(planeGroup(round, cell).group).toBe('p4mm');
+  });
+
+  test('arcs of two circles that meet smoothly are two arcs', () => {
+    // An oval of four centres: round ends of radius 10, and flanks of radius 10 + 20√2 that leave them at 45°.
+    const flank = 10 + 20 * Math.SQRT2;
+    const oval = drawing(cell, (pen) => {
+      const at = (x: number, y: number, r: number, turn: number) =>
+        [x + r * Math.cos(turn), y + r * Math.sin(turn)] as const;
+      const eighth = Math.PI / 4;
+      pen.moveTo(...at(20, 0, 10, -eighth));
+      arc(pen, 20, 0, 10, 10, -eighth, eighth);
+      arc(pen, 0, -20, flank, flank, eighth, 3 * eighth);
+      arc(pen, -20, 0, 10, 10, 3 * eighth, 5 * eighth);
+      arc(pen, 0, 20, flank, flank, 5 * eighth, 7 * eighth);
+      pen.close();
+    });
+    const { features } = outlineOf(oval, basisOf(cell, 'rectangular'), 1e-4);
+    expect(features.map(({ kind }) => kind)).toEqual(['arc', 'arc', 'arc', 'arc']);
+    expect(planeGroup(oval, cell).group).toBe('p2mm');
   });
 });
 
