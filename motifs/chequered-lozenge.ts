@@ -29,10 +29,7 @@ export default defineMotif({
   draw({ across, along }, { rows, rib }, pen) {
     const half = (rib * Math.min(across, along / RATIO)) / 2;
     /** Places counted along the two upper sides of the large diamond, from its near tip. */
-    const place = (p: number, q: number): Point => [
-      ((p - q) / rows / 2) * across,
-      (0.5 - (p + q) / rows / 2) * along,
-    ];
+    const place = (p: number, q: number): Point => [((p - q) / rows / 2) * across, (0.5 - (p + q) / rows / 2) * along];
     for (const [part, turn] of [
       ['field', 0],
       ['alternate', 1],

@@ -37,8 +37,7 @@ export default defineMotif({
     pen.part('field');
     // The end is an arc of 2 × BULGE about a point on the blade's axis, between flanks half a rib inside the rays at ± half.
     const round =
-      (reach * Math.sin(half) - rib / 2) /
-      (Math.sin(BULGE) * Math.cos(half) + (1 - Math.cos(BULGE)) * Math.sin(half));
+      (reach * Math.sin(half) - rib / 2) / (Math.sin(BULGE) * Math.cos(half) + (1 - Math.cos(BULGE)) * Math.sin(half));
     const middle = reach - round;
     const foot = half - Math.asin(rib / 2 / inner);
     for (let i = 0; i < blades; i++) {
@@ -61,7 +60,7 @@ export default defineMotif({
     }
     pen.part('alternate');
     const edge = Math.asin(rib / 2 / disc);
-    pen.moveTo(-across * disc * Math.cos(edge), -along * rib / 2);
+    pen.moveTo(-across * disc * Math.cos(edge), (-along * rib) / 2);
     arc(pen, 0, 0, across * disc, along * disc, Math.PI + edge, 2 * Math.PI - edge);
     pen.close();
   },

@@ -5,6 +5,9 @@ import { arc } from '../src/motif/shapes.ts';
 /** No petal is cut through the hearts of the flowers, at the middle of the cell and at its corners. */
 const FLOWERS: Lines = { mirrors: [0, 0.5], whole: [0, 0.5], half: [] };
 
+/** Side of the largest square between four arcs, as a share of the repeat. */
+const ROOM = 1 - Math.SQRT1_2;
+
 /**
  * Four petals from the centre to the corners of the cell, as circles of half the repeat's width about the middles of its sides cut them
  * out of each other. A rib of ground parts the petals' tips. Laid out on a cell of 1 × 1 and stretched to the cell.
@@ -26,6 +29,10 @@ export default defineMotif({
   lines: { across: FLOWERS, along: FLOWERS },
   symmetry: 'p4mm',
   made: 'sheet',
+  rooms: ({ across, along }) => [
+    { x: across / 2, y: 0, across: ROOM * across, along: ROOM * along },
+    { x: 0, y: -along / 2, across: ROOM * across, along: ROOM * along },
+  ],
   draw({ across, along }, { rib }, pen) {
     // Each tip lies half a rib from both of the cell's middle lines; the arcs are opened a little to end there.
     const back = rib / 2;

@@ -26,6 +26,13 @@ export default defineMotif({
   lines: { across: CENTRED, along: CENTRED },
   symmetry: 'p4mm',
   made: 'sheet',
+  rooms: ({ across, along }, { arm }) =>
+    [-1, 1].map((side) => ({
+      x: across / 4,
+      y: (side * along) / 4,
+      across: (0.5 - arm) * across,
+      along: (0.5 - arm) * along,
+    })),
   draw({ across, along }, { arm, rib }, pen) {
     // Corner to corner, an arm and the neighbour's lie `rib` apart.
     const h = arm / 2;

@@ -21,7 +21,13 @@ export default defineMotif({
   kind: 'field',
   summary: 'Rings linked with their neighbours, over and under by turns, each about a boss.',
   parameters: {
-    band: { kind: 'ratio', says: 'width of a ring’s band as a share of the repeat', min: 0.05, max: 0.075, default: 0.065 },
+    band: {
+      kind: 'ratio',
+      says: 'width of a ring’s band as a share of the repeat',
+      min: 0.05,
+      max: 0.075,
+      default: 0.065,
+    },
     boss: { kind: 'ratio', says: 'width of the boss as a share of the repeat', min: 0.1, max: 0.24, default: 0.16 },
     rib: {
       kind: 'ratio',

@@ -27,10 +27,26 @@ export default defineMotif({
     const half = (rib * Math.min(across, along)) / 2;
     const [a, b] = [across / 2, along / 2];
     const blades: Point[][] = [
-      [[0, 0], [a, -b], [a, 0]],
-      [[0, 0], [a, b], [0, b]],
-      [[0, 0], [-a, b], [-a, 0]],
-      [[0, 0], [-a, -b], [0, -b]],
+      [
+        [0, 0],
+        [a, -b],
+        [a, 0],
+      ],
+      [
+        [0, 0],
+        [a, b],
+        [0, b],
+      ],
+      [
+        [0, 0],
+        [-a, b],
+        [-a, 0],
+      ],
+      [
+        [0, 0],
+        [-a, -b],
+        [0, -b],
+      ],
     ];
     pen.part('field');
     // Only the two short sides lie beside other blades; the long one, the first, stays on the diagonal.

@@ -14,7 +14,7 @@ export default defineMotif({
     fillet: { kind: 'ratio', says: 'width of a fillet as a share of the repeat', min: 0.07, max: 0.14, default: 0.1 },
     rib: {
       kind: 'ratio',
-      says: 'width of the ground between fillet and beads, and at the ends of a fillet, as a share of the repeat',
+      says: 'width of the ground between fillets and beads as a share of the repeat',
       min: 0.02,
       max: 0.045,
       default: 0.035,
@@ -27,8 +27,8 @@ export default defineMotif({
   draw({ across, along }, { beads, fillet, rib }, pen) {
     const unit = Math.min(across, along);
     const [wide, gap] = [fillet * unit, rib * unit];
-    const bead = Math.min(0.21 * unit, along / beads - gap) / 2;
     const pitch = along / beads;
+    const bead = Math.min(0.24 * unit, pitch - gap) / 2;
     pen.part('field');
     for (const side of [-1, 1]) rectangle(pen, side * (bead + gap + wide / 2), 0, wide, along - gap);
     pen.part('alternate');

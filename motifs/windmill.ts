@@ -37,7 +37,12 @@ export default defineMotif({
           [left, bottom],
         ] as const
       ).map(([u, v]) => {
-        const [x, y] = [[u, v], [-v, u], [-u, -v], [v, -u]][turns] as [number, number];
+        const [x, y] = [
+          [u, v],
+          [-v, u],
+          [-u, -v],
+          [v, -u],
+        ][turns] as [number, number];
         return [across * x, along * y];
       });
     pen.part('field');

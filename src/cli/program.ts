@@ -3,6 +3,7 @@ import { version } from '../../package.json';
 import { addCheck } from './check.ts';
 import { addFit } from './fit.ts';
 import { addMake } from './make.ts';
+import { addMotifs } from './motifs.ts';
 import { addNew } from './new.ts';
 import { addSchema } from './schema.ts';
 
@@ -25,6 +26,6 @@ To start:
   evenfield make hall.job.yaml     writes the stencils, marks and plan under out/
   evenfield check out/hall         proves what was written`,
     );
-  for (const add of [addNew, addFit, addMake, addCheck, addSchema]) add(program);
+  for (const add of [addNew, addFit, addMake, addCheck, addMotifs, addSchema]) add(program);
   return program;
 }

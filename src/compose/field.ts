@@ -30,7 +30,7 @@ function centres(
  * The field's repeats: whole ones placed as they are, those an edge crosses clipped by it, each distinct crossing once.
  * Placements run row by row from the near edge to the far one, each row from left to right.
  */
-export function composeField(layout: Layout, field: Box, families: Family[]): Region[] {
+export function composeField(layout: Pick<Layout, 'pitch' | 'phase'>, field: Box, families: Family[]): Region[] {
   const { pitch, phase } = layout;
   return families.flatMap(({ drawn, from, every }) => composeFamily(drawn, from, every));
 

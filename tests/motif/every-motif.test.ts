@@ -52,6 +52,21 @@ test('both judges of crossing do find a ring that crosses itself', () => {
 
 const pieces = (drawn: Drawn[]): Piece[] => drawn.flatMap((one) => one.pieces);
 
+/** Where units stand about the middle of one cell, `reach` cells away at most, in counts of the cell. */
+function stands(motif: Motif, reach: number): (readonly [number, number])[] {
+  const centred = motif.kind === 'field' && (motif.lattice ?? 'rectangular') !== 'rectangular';
+  const counts = Array.from({ length: 2 * reach + 1 }, (_, i) => i - reach);
+  return counts.flatMap((i) =>
+    (motif.kind === 'field' ? counts : [0]).flatMap((j) =>
+      centred ? [[i, j] as const, [i + 0.5, j + 0.5] as const] : [[i, j] as const],
+    ),
+  );
+}
+
+/** Pieces of one unit, repeated over the cells next to its own. */
+const around = (motif: Motif, cell: Cell, unit: Piece[]): Piece[] =>
+  stands(motif, 1).flatMap(([i, j]) => unit.map((piece) => shifted(piece, i * cell.across, j * cell.along)));
+
 describe.each(allMotifs().map((motif) => [motif.name, motif] as const))('%s', (_name, motif: Motif) => {
   const drawings = extremes(motif).flatMap((settings) =>
     CELLS.map((cell) => ({ cell, settings, drawn: drawMotif(motif, cell, settings) })),
@@ -70,15 +85,17 @@ describe.each(allMotifs().map((motif) => [motif.name, motif] as const))('%s', (_
     }
   });
 
-  test('is closed and stays inside its cell at every extreme of its settings', () => {
+  test('is closed and stays where it belongs at every extreme of its settings', () => {
     for (const { cell, drawn } of drawings) {
       for (const piece of pieces(drawn)) {
         for (const ring of piece) expect(ring.sides[ring.sides.length - 1]!.to).toEqual(ring.start);
+        // The unit of a field may reach into the cells next to its own, but no further.
+        const reach = motif.kind === 'field' ? 3 / 2 : 1 / 2;
         const box = pieceBox(piece);
-        expect(box.left).toBeGreaterThanOrEqual(-cell.across / 2 - 1e-9);
-        expect(box.right).toBeLessThanOrEqual(cell.across / 2 + 1e-9);
-        expect(box.top).toBeGreaterThanOrEqual(-cell.along / 2 - 1e-9);
-        expect(box.bottom).toBeLessThanOrEqual(cell.along / 2 + 1e-9);
+        expect(box.left).toBeGreaterThanOrEqual(-cell.across * reach - 1e-9);
+        expect(box.right).toBeLessThanOrEqual(cell.across * reach + 1e-9);
+        expect(box.top).toBeGreaterThanOrEqual(-cell.along * reach - 1e-9);
+        expect(box.bottom).toBeLessThanOrEqual(cell.along * reach + 1e-9);
       }
     }
   });
@@ -102,9 +119,11 @@ describe.each(allMotifs().map((motif) => [motif.name, motif] as const))('%s', (_
   });
 
   test('paints no place twice', () => {
-    for (const { drawn } of drawings) {
-      const all = pieces(drawn);
-      expect(Math.abs(woundArea(all) - coveredArea(all))).toBeLessThan(1e-2);
+    // All parts of the unit and, in a field, of the units round it together: within a millionth of the repeat.
+    for (const { cell, drawn } of drawings) {
+      const all = motif.kind === 'field' ? around(motif, cell, pieces(drawn)) : pieces(drawn);
+      const repeats = all.length / pieces(drawn).length;
+      expect(Math.abs(woundArea(all) - coveredArea(all))).toBeLessThan(1e-2 * repeats);
     }
   });
 
@@ -113,12 +132,25 @@ describe.each(allMotifs().map((motif) => [motif.name, motif] as const))('%s', (_
     expect(drawMotif(motif, cell, settings)).toEqual(drawn);
   });
 
-  test('only stretches when its cell does', () => {
+  const area = (drawn: Drawn[]) => pieces(drawn).reduce((total, piece) => total + pieceArea(piece), 0);
+
+  test('grows evenly with its cell', () => {
     for (const settings of extremes(motif)) {
-      const square = drawMotif(motif, { across: 200, along: 200 }, settings);
+      const small = drawMotif(motif, { across: 100, along: 130 }, settings);
+      const large = drawMotif(motif, { across: 250, along: 325 }, settings);
+      expect(area(large) / area(small)).toBeCloseTo(6.25, 9);
+    }
+  });
+
+  test('keeps its make when its cell is stretched', () => {
+    const make = (drawn: Drawn[]) => drawn.map(({ part, pieces }) => [part, pieces.map((piece) => piece.length)]);
+    for (const settings of extremes(motif)) {
+      const plain = drawMotif(motif, { across: 200, along: 200 }, settings);
       const long = drawMotif(motif, { across: 200, along: 320 }, settings);
-      const area = (drawn: Drawn[]) => pieces(drawn).reduce((total, piece) => total + pieceArea(piece), 0);
-      expect(area(long)).toBeCloseTo(area(square) * 1.6, 6);
+      expect(make(long)).toEqual(make(plain));
+      // Ribs and dots may keep their width, no more.
+      expect(area(long) / area(plain)).toBeGreaterThan(1.2);
+      expect(area(long) / area(plain)).toBeLessThan(2);
     }
   });
 
@@ -126,11 +158,7 @@ describe.each(allMotifs().map((motif) => [motif.name, motif] as const))('%s', (_
   const cell: Cell = { across: 120, along: 120 * (motif.kind === 'field' ? motif.ratio : 1) };
   const repeated = (part: string, dx: number, dy: number): Piece[] => {
     const one = drawMotif(motif, cell, settingsOf(motif)).find((drawn) => drawn.part === part)!.pieces;
-    const places = [-2, -1, 0, 1, 2].flatMap((i) =>
-      (motif.kind === 'field' ? [-2, -1, 0, 1, 2] : [0]).map(
-        (j) => [i * cell.across + dx, j * cell.along + dy] as const,
-      ),
-    );
+    const places = stands(motif, 2).map(([i, j]) => [i * cell.across + dx, j * cell.along + dy] as const);
     return motif.kind === 'corner' ? one : places.flatMap(([x, y]) => one.map((piece) => shifted(piece, x, y)));
   };
   const parts = drawMotif(motif, cell, settingsOf(motif)).map(({ part }) => part);
@@ -163,14 +191,17 @@ describe.each(allMotifs().map((motif) => [motif.name, motif] as const))('%s', (_
         for (const part of parts) expect(unevenness(part, axis, share)).toBeLessThan(0.5);
       });
 
-      test.each(lines.whole)(`${axis}: no piece is cut at %d of a repeat`, (share) => {
+      test.each(lines.whole)(`${axis}: repeats are whole at %d`, (share) => {
         if (motif.made === 'tape') return;
         const line = axis === 'across' ? (share - 0.5) * cell.across : (0.5 - share) * cell.along;
         for (const part of parts) {
           for (const piece of repeated(part, 0, 0)) {
             const box = pieceBox(piece);
             const [low, high] = axis === 'across' ? [box.left, box.right] : [box.top, box.bottom];
-            expect(low > line - 1e-6 || high < line + 1e-6).toBe(true);
+            if (low > line - 1e-6 || high < line + 1e-6) continue;
+            // Where no line is free of pieces, the boundary of the repeat serves: on a mirror line, pieces are halved by it.
+            expect(share).toBe(0);
+            if (lines.mirrors.length > 0) expect((low + high) / 2).toBeCloseTo(line, 6);
           }
         }
       });
