@@ -16,6 +16,7 @@ export default defineMotif({
   parameters: {},
   ratio: 1,
   counts: { each: 'square', many: 'squares', across: 2, along: 2 },
+  symmetry: 'p4mm',
   lines: { across: SQUARES, along: SQUARES },
   made: 'sheet',
   draw({ across, along }, _settings, pen) {

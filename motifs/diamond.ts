@@ -8,6 +8,7 @@ export default defineMotif({
   summary: 'Squares on point, tip to tip; squares of ground show between them.',
   parameters: {},
   ratio: 1,
+  symmetry: 'p4mm',
   lines: { across: CENTRED, along: CENTRED },
   made: 'sheet',
   draw({ across, along }, _settings, pen) {

@@ -34,6 +34,7 @@ export default defineMotif({
     eye: { kind: 'ratio', says: 'width of the eye as a share of the star', min: 0.08, max: 0.2, default: 0.12 },
   },
   ratio: 1,
+  symmetry: 'p4mm',
   lines: { across: CENTRED, along: CENTRED },
   made: 'sheet',
   draw({ across, along }, { notch, rib, eye }, pen) {

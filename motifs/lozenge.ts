@@ -11,6 +11,7 @@ export default defineMotif({
   summary: 'Long diamonds of 60° and 120°, tip to tip, their length along the work.',
   parameters: {},
   ratio: Math.sqrt(3),
+  symmetry: 'p2mm',
   lines: { across: CENTRED, along: CENTRED },
   made: 'sheet',
   draw({ across, along }, _settings, pen) {

@@ -8,6 +8,7 @@ export default defineMotif({
   summary: 'A plain band, painted between two lines of tape.',
   parameters: {},
   ratio: 1,
+  symmetry: 'p2mm',
   lines: { across: PLAIN, along: PLAIN },
   made: 'tape',
   draw({ across, along }, _settings, pen) {

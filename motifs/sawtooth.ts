@@ -26,6 +26,7 @@ export default defineMotif({
     },
   },
   ratio: 1,
+  symmetry: 'p1m1',
   lines: { across: CENTRED, along: { mirrors: [], whole: [0], half: [] } },
   made: 'sheet',
   draw({ across, along }, { height, base }, pen) {

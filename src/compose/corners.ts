@@ -2,8 +2,8 @@ import type { Piece, Point } from '../geometry/path.ts';
 import { mirrored, turned } from '../geometry/transform.ts';
 import type { Drawn } from '../motif/motif.ts';
 import { drawMotif, drawOwnCorner } from '../motif/record.ts';
+import type { Edging } from './around.ts';
 import type { Region } from './drawing.ts';
-import type { Edging } from './edging.ts';
 import { drawMitre, transposed } from './mitre.ts';
 
 /** The corner of a border as drawn for the left far corner, about its own centre. */

@@ -1,27 +1,11 @@
-import type { Pair } from '../fit/layout.ts';
 import type { Box, Piece } from '../geometry/path.ts';
 import { mirrored, turned } from '../geometry/transform.ts';
-import type { Way } from '../job/job.ts';
 import type { Motif, Part, Settings } from '../motif/motif.ts';
 import { drawMotif } from '../motif/record.ts';
+import type { Edging } from './around.ts';
 import { composeCorners } from './corners.ts';
 import type { Element, Region } from './drawing.ts';
 import { type Side, sidesOf } from './sides.ts';
-
-/** A motif with its settings filled in. */
-export interface Chosen {
-  motif: Motif;
-  settings: Settings;
-}
-
-/** A border round a rectangle: the first one or the one inside it. Lengths in mm. */
-export interface Edging extends Way, Chosen {
-  order: 'border' | 'inner';
-  outer: Box;
-  width: number;
-  repeats: Pair;
-  corner?: Chosen;
-}
 
 /** The parts of a second border have names of their own, so that it can have colours of its own. */
 const INNER: Partial<Record<Part, Part>> = {

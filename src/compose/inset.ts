@@ -3,8 +3,8 @@ import type { Box } from '../geometry/path.ts';
 import { shifted } from '../geometry/transform.ts';
 import type { Drawn } from '../motif/motif.ts';
 import { drawMotif } from '../motif/record.ts';
+import type { Chosen } from './around.ts';
 import type { Region } from './drawing.ts';
-import type { Chosen } from './edging.ts';
 import { familiesOf } from './families.ts';
 import { composeField } from './field.ts';
 
