@@ -1,6 +1,6 @@
-import type { Box, Piece } from '../geometry/path.ts';
+import type { Piece } from '../geometry/path.ts';
 import { mirrored, turned } from '../geometry/transform.ts';
-import type { Motif, Part, Settings } from '../motif/motif.ts';
+import type { Part } from '../motif/motif.ts';
 import { drawMotif } from '../motif/record.ts';
 import type { Edging } from './around.ts';
 import { composeCorners } from './corners.ts';

@@ -90,3 +90,28 @@ export function inset(points: readonly Point[], by: number | readonly number[]):
     ];
   });
 }
+
+/** A pen whose points are all moved first: stretched, turned, mirrored or shifted. The move must keep straight lines straight. */
+export const movedPen = (pen: Pen, move: (point: Point) => Point): Pen => ({
+  part: pen.part,
+  moveTo: (x, y) => pen.moveTo(...move([x, y])),
+  lineTo: (x, y) => pen.lineTo(...move([x, y])),
+  curveTo: (x1, y1, x2, y2, x, y) => pen.curveTo(...move([x1, y1]), ...move([x2, y2]), ...move([x, y])),
+  close: pen.close,
+});
+
+/** A band of even width along a line with corners: mitred at the corners, cut square at both ends. Corners must be less sharp than a hairpin. */
+export function band(pen: Pen, line: readonly Point[], width: number): void {
+  const normals = line.slice(1).map(([x, y], i): Point => {
+    const [dx, dy] = [x - line[i]![0], y - line[i]![1]];
+    const length = Math.hypot(dx, dy);
+    return [-dy / length, dx / length];
+  });
+  const offset = (by: number): Point[] =>
+    line.map(([x, y], i): Point => {
+      const [before, after] = [normals[Math.max(0, i - 1)]!, normals[Math.min(i, normals.length - 1)]!];
+      const scale = by / (1 + before[0] * after[0] + before[1] * after[1]);
+      return [x + scale * (before[0] + after[0]), y + scale * (before[1] + after[1])];
+    });
+  polygon(pen, [...offset(width / 2), ...offset(-width / 2).reverse()]);
+}

@@ -27,12 +27,22 @@ function linesOf(says: string, { work, field }: Layout, job: Job): { lines: [Poi
   const corner: Point = [-work.across / 2, work.along / 2];
   if (says.startsWith('3-4-5')) {
     const { across, along } = rightTriangle(work.across, work.along, job.system === 'inch' ? 25.4 : 10);
-    return { lines: [[[corner[0], corner[1] - along], [corner[0] + across, corner[1]]]] };
+    return {
+      lines: [
+        [
+          [corner[0], corner[1] - along],
+          [corner[0] + across, corner[1]],
+        ],
+      ],
+    };
   }
   return {
     lines: [
       [corner, [work.across / 2, 0]],
-      [[work.across / 2, work.along / 2], [-work.across / 2, 0]],
+      [
+        [work.across / 2, work.along / 2],
+        [-work.across / 2, 0],
+      ],
     ],
     dash: '0.6 0.8',
   };
@@ -69,9 +79,12 @@ export function drawChecks(
     for (const [from, to] of lines) sketch.path([at(from), at(to)], look);
     // Letters stand at different shares of their lines, so that they keep out of each other's way.
     const [from, to] = lines[0]!.map(at) as [Point, Point];
-    const share = [0.5, 0.8, 0.62, 0.3][index % 4]!;
+    const share = [0.5, 0.8, 0.94, 0.28][index % 4]!;
     const spot: Point = [from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])];
-    sketch.rectangle({ left: spot[0] - 2, right: spot[0] + 2, top: spot[1] - 2, bottom: spot[1] + 2 }, { fill: '#fbf7ee', stroke: 'none' });
+    sketch.rectangle(
+      { left: spot[0] - 2, right: spot[0] + 2, top: spot[1] - 2, bottom: spot[1] + 2 },
+      { fill: '#fbf7ee', stroke: 'none' },
+    );
     sketch.label(LETTERS[index]!, spot, 'middle', { fill: triangle ? RED : INK });
   }
   let y = top + work.along / scale + 6;

@@ -12,8 +12,8 @@ export interface Span {
   to: number;
   edge: number;
   text: string;
-  /** Used instead where the text does not fit into the line. */
-  brief?: string;
+  /** Shorter ways to say it, each tried where the one before does not fit into the line. */
+  brief?: string[];
 }
 
 const point = (runs: Runs, on: number, off: number): Point => (runs === 'across' ? [on, off] : [off, on]);
@@ -38,13 +38,13 @@ function thinLines(sketch: Sketch, { runs, from, to, edge }: Span, line: number)
 
 /** A dimension with its reading in a gap of the line, or beyond its far end where the line is too short for it. */
 export function dimension(sketch: Sketch, span: Span, line: number): void {
-  const { runs, from, to, brief } = span;
+  const { runs, from, to, brief = [] } = span;
   const { size } = sketch;
   thinLines(sketch, span, line);
   const turn = runs === 'across' ? 0 : -Math.PI / 2;
   const room = (text: string) => sketch.width(text) + 0.7 * size;
   const fits = (text: string) => room(text) + 0.8 * size <= to - from;
-  const text = !fits(span.text) && brief !== undefined && fits(brief) ? brief : span.text;
+  const text = [span.text, ...brief].find(fits) ?? span.text;
   const gap = room(text);
   const middle = (from + to) / 2;
   if (fits(text)) {
@@ -58,8 +58,11 @@ export function dimension(sketch: Sketch, span: Span, line: number): void {
   }
 }
 
-/** Short spans one beside the other on a standing line, their readings level beside it and led to where they crowd. */
-export function callouts(sketch: Sketch, spans: Span[], line: number): void {
+/**
+ * Short spans one beside the other on a standing line, their readings level beside it and led to where they crowd.
+ * Returns where the lowest reading ends.
+ */
+export function callouts(sketch: Sketch, spans: Span[], line: number): number {
   const { size } = sketch;
   const sorted = [...spans].sort((a, b) => a.from + a.to - b.from - b.to);
   const middles = sorted.map(({ from, to }) => (from + to) / 2);
@@ -83,4 +86,5 @@ export function callouts(sketch: Sketch, spans: Span[], line: number): void {
     );
     sketch.label(span.text, [end + 0.6 * size, places[at]!], 'start');
   });
+  return Math.max(Number.NEGATIVE_INFINITY, ...places) + 0.5 * size;
 }

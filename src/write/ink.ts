@@ -5,7 +5,7 @@ export const SOFT = '#5a5046';
 export const FAINT = '#8d806d';
 export const RED = '#a33a2a';
 
-const PAPERS = ['#f6efe0', '#e9e4da', '#dfe5e6'];
+const PAPERS = ['#f6efe0', '#e9dcc0', '#dfe5e6'];
 /** Colours whose channels differ by less are too alike, of 255. */
 const ALIKE = 14;
 

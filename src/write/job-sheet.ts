@@ -13,6 +13,8 @@ import { orderOfWork } from './job-sheet/order.ts';
 import { readingsOf, setFractions } from './job-sheet/reading.ts';
 import { sheetPages } from './job-sheet/sheets.ts';
 import { styleOf } from './job-sheet/style.ts';
+import { loadLettering } from './label.ts';
+import { formatMm } from './number.ts';
 import { writePlan } from './plan.ts';
 import { escapeText } from './svg.ts';
 
@@ -28,25 +30,52 @@ export interface JobSheetInput {
 
 const SURFACE: Record<Surface, string> = { runner: 'Runner', rug: 'Painted rug', 'floor-cloth': 'Floor cloth' };
 
-/** The plan as it stands in a page: its size is left to the page. */
-const inline = (svg: string): string => svg.replace(/^<svg([^>]*?) width="[^"]*" height="[^"]*"/, '<svg$1');
+/** The largest the plan may stand on the first page, mm, and the lettering it should have there. */
+const ROOM = { tall: { across: 100, along: 186 }, wide: { across: 184, along: 112 } };
+const LETTERING = 2.7;
+
+/** The plan drawn as large as the page allows, its lettering large enough to read there. */
+async function planFor(
+  { drawing, layout, job, motifs }: JobSheetInput,
+  room: { across: number; along: number },
+): Promise<string> {
+  const longSide = Math.max(layout.overall.across, layout.overall.along);
+  let lines = 60;
+  for (let round = 0; ; round++) {
+    const svg = await writePlan(drawing, layout, job, motifs, { key: false, lines });
+    const [, width, height] = / width="([\d.]+)mm" height="([\d.]+)mm"/.exec(svg)!.map(Number) as [
+      number,
+      number,
+      number,
+    ];
+    const scale = Math.min(room.across / width, room.along / height);
+    const lettering = (longSide / lines) * scale;
+    if (round === 3 || lettering >= LETTERING * 0.97) {
+      const size = ` width="${formatMm(width * scale)}mm" height="${formatMm(height * scale)}mm"`;
+      return svg.replace(/ width="[^"]*" height="[^"]*"/, size);
+    }
+    lines *= lettering / LETTERING;
+  }
+}
 
 /**
  * Everything that is needed on the floor, as one page to print: plan, materials, cautions, order of work, marks, checks and how every
  * sheet is laid. HTML text that stands by itself: no scripts, and nothing is fetched.
  */
-export async function writeJobSheet({ job, site, layout, motifs, drawing, sheets, schedule }: JobSheetInput): Promise<string> {
+export async function writeJobSheet(input: JobSheetInput): Promise<string> {
+  const { job, site, layout, motifs, drawing, sheets, schedule } = input;
   const readings = readingsOf(job);
-  const plan = inline(await writePlan(drawing, layout, job, motifs, { key: false }));
-  const tall = layout.overall.along > 1.5 * layout.overall.across;
+  const lettering = await loadLettering();
+  const tall = layout.overall.along > layout.overall.across;
+  const plan = await planFor(input, ROOM[tall ? 'tall' : 'wide']);
   const title = escapeText(job.title);
   const notes = site.notes.map((note) => `<p>${setFractions(note)}</p>`).join('');
   return [
     '<!doctype html>',
     '<html lang="en">',
     '<head>',
-    '<meta charset="utf-8">',
-    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    '<meta charset="utf-8"/>',
+    '<meta name="viewport" content="width=device-width, initial-scale=1"/>',
     `<title>${title}: job sheet</title>`,
     `<style>${styleOf(job.system === 'inch' ? 'letter' : 'A4')}</style>`,
     '</head>',
@@ -55,13 +84,12 @@ export async function writeJobSheet({ job, site, layout, motifs, drawing, sheets
     `<p class="says">${setFractions(layout.says)}</p>${figures(layout, job, motifs.field, readings)}</header>`,
     '<main>',
     `<div class="first"><div class="plan">${plan}</div><div class="lists">${notes}${colourTable(drawing, job)}${materials(drawing, job, sheets, readings)}</div></div>`,
-    cautions(job, sheets.length > 0),
+    `<div class="page">${cautions(job, sheets.length > 0)}</div>`,
     orderOfWork(job, layout, motifs, sheets),
     markTables(schedule, job, readings),
     checkTable(schedule, readings),
-    sheetPages(sheets, layout, job, readings),
+    sheetPages(sheets, layout, job, readings, lettering),
     '</main>',
-    '<footer class="end">General information only. Local codes, the product label and licensed practitioners come first.</footer>',
     '</body>',
     '</html>',
     '',

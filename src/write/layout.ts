@@ -5,8 +5,8 @@ import type { Sheet } from '../stencil/sheet.ts';
 import { tapedParts } from '../stencil/taped.ts';
 import { sheetOrigin } from './stencil.ts';
 
-/** To 1e-6 mm, no minus nought. */
-const rounded = (value: number): number => Math.round(value * 1e6) / 1e6 + 0;
+/** To 1e-9 mm, so that what is written still adds up to a millionth; no minus nought. */
+const rounded = (value: number): number => Math.round(value * 1e9) / 1e9 + 0;
 
 /** The value with every number in it rounded, whatever its shape. */
 function roundAll(value: unknown): unknown {

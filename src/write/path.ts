@@ -55,24 +55,26 @@ export function regionText(pieces: readonly Piece[], at: Float64Array): string {
     y: toMicrons(ring.start[1]),
     tail: ringTail(ring),
   }));
-  const xs = rings.map(() => new Map<number, string>());
+  // Rows share their x, columns their y: every number is written once a row and once a column.
+  const columns: number[] = [];
+  const starts: string[][] = [];
   let text = '';
   let row = Number.NaN;
+  let column = 0;
   let ys: string[] = [];
   for (let i = 0; i < at.length; i += 2) {
     const [x, y] = [toMicrons(at[i]!), toMicrons(at[i + 1]!)];
     if (y !== row) {
       row = y;
+      column = 0;
       ys = rings.map((ring) => ` ${formatMicrons(y + ring.y)}${ring.tail}`);
     }
-    for (let r = 0; r < rings.length; r++) {
-      let start = xs[r]!.get(x);
-      if (start === undefined) {
-        start = `M${formatMicrons(x + rings[r]!.x)}`;
-        xs[r]!.set(x, start);
-      }
-      text += start + ys[r]!;
+    if (columns[column] !== x) {
+      columns[column] = x;
+      starts[column] = rings.map((ring) => `M${formatMicrons(x + ring.x)}`);
     }
+    const xs = starts[column++]!;
+    for (let r = 0; r < ys.length; r++) text += xs[r]! + ys[r]!;
   }
   return text;
 }

@@ -8,95 +8,145 @@ import { writeLength } from '../units/index.ts';
 import { callouts, dimension, type Span } from './dimension.ts';
 import type { Sketch } from './sketch.ts';
 
-/** Where one whole repeat (or one of the pieces it counts) lies in a strip, nearest to `aim`, from the strip's beginning. */
-function oneRepeat(length: number, pitch: number, phase: number, each: number, aim: number): [number, number] | undefined {
-  const lines = [0, ...joints(length, pitch, phase, each).map((joint) => joint.at), length];
-  const whole = lines
-    .slice(1)
-    .map((to, at): [number, number] => [lines[at]!, to])
-    .filter(([from, to]) => to - from > (pitch / each) * 0.999);
-  const apart = ([from, to]: [number, number]) => Math.abs((from + to) / 2 - aim);
-  return whole.sort((a, b) => apart(a) - apart(b) || b[0] - a[0])[0];
+export interface Dimensioned {
+  layout: Layout;
+  job: Job;
+  drawing: Drawing;
+  field: Motif;
+  /** The work with the end gaps of a runner. */
+  ends: Box;
+  /** How far the drawing of walls and thresholds stands out beyond the ends, mm. */
+  clear: number;
 }
 
-const counted = (count: number, each: string, many: string): string => {
+type Way = 'across' | 'along';
+
+/** Lengths nearer to each other than this are one, mm. */
+const SAME = 1e-6;
+
+const piecesIn = ({ field }: Dimensioned) => ({
+  each: field.counts?.each ?? 'repeat',
+  many: field.counts?.many ?? 'repeats',
+  per: { across: field.counts?.across ?? 1, along: field.counts?.along ?? 1 },
+});
+
+const lengthIn =
+  ({ job }: Dimensioned) =>
+  (mm: number) =>
+    writeLength(mm, job.units, job.step);
+
+/** `9 repeats`, `4 1/2 repeats`, `half a repeat`. */
+function countIn(told: Dimensioned, way: Way): string {
+  const { each, many, per } = piecesIn(told);
+  const count = told.layout.repeats[way] * per[way];
   const whole = Math.floor(count + 1e-9);
-  const half = count - whole > 0.25;
   if (whole === 0) return `half a ${each}`;
-  return `${whole}${half ? ' 1/2' : ''} ${count === 1 ? each : many}`;
-};
+  return `${whole}${count - whole > 0.25 ? ' 1/2' : ''} ${count === 1 ? each : many}`;
+}
 
-/**
- * Every length that fixes the work, once: widths above it, lengths to its left, the short ones at its near end to the right,
- * one repeat across below.
- * @param ends  the work with the end gaps of a runner
- * @param clear how far the drawing of walls and thresholds stands out beyond the ends
- */
-export function drawDimensions(
-  sketch: Sketch,
-  { layout, job, drawing, field, ends, clear }: { layout: Layout; job: Job; drawing: Drawing; field: Motif; ends: Box; clear: number },
-): void {
-  const { size } = sketch;
-  const { work, field: inside } = drawing;
-  const length = (mm: number) => writeLength(mm, job.units, job.step);
-  const { each, many } = field.counts ?? { each: 'repeat', many: 'repeats' };
-  const per = { across: field.counts?.across ?? 1, along: field.counts?.along ?? 1 };
-  const count = (way: 'across' | 'along') => counted(layout.repeats[way] * per[way], each, many);
-  const bare = layout.field.across === work.right - work.left;
+/** Where one whole repeat (or one of the pieces it counts) lies in the field, nearest to `aim`, from the field's left or near edge. */
+function oneRepeat(told: Dimensioned, way: Way, aim: number): [from: number, to: number] | undefined {
+  const { field, pitch, phase } = told.layout;
+  const each = piecesIn(told).per[way];
+  const lines = [0, ...joints(field[way], pitch[way], phase[way], each).map((joint) => joint.at), field[way]];
+  const apart = ([from, to]: [number, number]) => Math.abs((from + to) / 2 - aim);
+  return lines
+    .slice(1)
+    .map((to, at): [number, number] => [lines[at]!, to])
+    .filter(([from, to]) => to - from > (pitch[way] / each) * 0.999)
+    .sort((a, b) => apart(a) - apart(b) || b[0] - a[0])[0];
+}
 
-  const widths: Span[] = [];
-  if (!bare) {
-    const brief = `field ${length(layout.field.across)}`;
-    const text = `${brief}, ${count('across')}`;
-    widths.push({ runs: 'across', from: inside.left, to: inside.right, edge: ends.top - clear, text, brief });
+/** Above the work: the width of the field, and over everything. */
+function widthsAbove(sketch: Sketch, told: Dimensioned): void {
+  const { layout, ends, clear, drawing } = told;
+  const { work, field } = drawing;
+  const length = lengthIn(told);
+  const edge = ends.top - clear;
+  const spans: Span[] = [];
+  const over = length(layout.overall.across);
+  if (work.right - field.right > SAME) {
+    const inner = length(layout.field.across);
+    const text = `field ${inner}, ${countIn(told, 'across')}`;
+    spans.push({ runs: 'across', from: field.left, to: field.right, edge, text, brief: [`field ${inner}`, inner] });
+    spans.push({ runs: 'across', from: work.left, to: work.right, edge, text: over });
+  } else {
+    const text = `${over}, ${countIn(told, 'across')}`;
+    spans.push({ runs: 'across', from: work.left, to: work.right, edge, text, brief: [over] });
   }
-  const brief = length(layout.overall.across);
-  const text = bare ? `${brief}, ${count('across')}` : brief;
-  widths.push({ runs: 'across', from: work.left, to: work.right, edge: ends.top - clear, text, brief });
-  widths.forEach((span, at) => {
-    dimension(sketch, span, ends.top - clear - (1.8 + 1.7 * at) * size);
+  spans.forEach((span, at) => {
+    dimension(sketch, span, edge - (1.8 + 1.7 * at) * sketch.size);
   });
+}
 
-  const lengths: Span[] = [];
-  const long = (from: number, to: number, text: string) =>
-    lengths.push({ runs: 'along', from, to, edge: work.left, text });
-  if (inside.bottom - inside.top < ends.bottom - ends.top - 1e-6) {
-    long(inside.top, inside.bottom, `field ${length(layout.field.along)}, ${count('along')}`);
-    if (ends.bottom - work.bottom > 1e-6) long(work.top, work.bottom, `work ${length(layout.work.along)}`);
-    long(ends.top, ends.bottom, length(ends.bottom - ends.top));
-  } else long(ends.top, ends.bottom, `${length(ends.bottom - ends.top)}, ${count('along')}`);
-  lengths.forEach((span, at) => {
-    dimension(sketch, span, work.left - (1.5 + 1.7 * at) * size);
+/** To the left: the length of the field, of the work where it has end gaps, and over everything. */
+function lengthsLeft(sketch: Sketch, told: Dimensioned): void {
+  const { layout, ends, drawing } = told;
+  const { work, field } = drawing;
+  const length = lengthIn(told);
+  const spans: Span[] = [];
+  const add = ({ top, bottom }: Box, text: string) =>
+    spans.push({ runs: 'along', from: top, to: bottom, edge: work.left, text });
+  const over = length(ends.bottom - ends.top);
+  if (ends.bottom - field.bottom > SAME) {
+    add(field, `field ${length(layout.field.along)}, ${countIn(told, 'along')}`);
+    if (ends.bottom - work.bottom > SAME && work.bottom - field.bottom > SAME) {
+      add(work, `work ${length(layout.work.along)}`);
+    }
+    add(ends, over);
+  } else add(ends, `${over}, ${countIn(told, 'along')}`);
+  spans.forEach((span, at) => {
+    dimension(sketch, span, work.left - (1.5 + 1.7 * at) * sketch.size);
   });
+}
 
-  const short: Span[] = [];
-  const up = (from: number, by: number, text: string) => {
-    if (by > 1e-6) short.push({ runs: 'along', from: from - by, to: from, edge: work.right, text: `${length(by)} ${text}` });
-    return from - by;
+/** To the right, from the near end on: end gap, border, reserve, one repeat. Returns how far up and down they reach. */
+function shortRight(sketch: Sketch, told: Dimensioned): { top: number; bottom: number } {
+  const { layout, ends, drawing } = told;
+  const { work, field } = drawing;
+  const length = lengthIn(told);
+  const spans: Span[] = [];
+  const add = (from: number, to: number, what: string) => {
+    if (from - to <= SAME) return;
+    spans.push({ runs: 'along', from: to, to: from, edge: work.right, text: `${length(from - to)} ${what}` });
   };
-  const border = up(up(ends.bottom, ends.bottom - work.bottom, 'end gap'), layout.border, 'border');
-  up(border, layout.reserve.along, 'reserve');
-  const along = oneRepeat(layout.field.along, layout.pitch.along, layout.phase.along, per.along, 0);
-  if (along) {
-    const from = inside.bottom - along[0];
-    up(from, along[1] - along[0], `each ${each}`);
-  }
-  callouts(sketch, short, work.right + 1.3 * size);
+  const inner = work.bottom - layout.border;
+  add(ends.bottom, work.bottom, 'end gap');
+  add(work.bottom, inner, 'border');
+  add(inner, field.bottom, 'reserve');
+  const one = oneRepeat(told, 'along', 0);
+  if (one) add(field.bottom - one[0], field.bottom - one[1], `each ${piecesIn(told).each}`);
+  const bottom = callouts(sketch, spans, work.right + 1.3 * sketch.size);
+  return { top: Math.min(work.bottom, ...spans.map((span) => span.from)), bottom };
+}
 
-  const across = oneRepeat(layout.field.across, layout.pitch.across, layout.phase.across, per.across, layout.field.across / 2);
-  if (across) {
-    const [from, to] = across.map((at) => inside.left + at) as [number, number];
+/** Below: one repeat across, next to the axis, and the reserve at the sides where it differs from that at the ends. Readings beside it end at `free`. */
+function repeatBelow(sketch: Sketch, told: Dimensioned, free: number): void {
+  const { layout, ends, clear, drawing } = told;
+  const { field } = drawing;
+  const length = lengthIn(told);
+  const edge = ends.bottom + clear;
+  const level = Math.max(edge + 1.5 * sketch.size, free + 0.8 * sketch.size);
+  const one = oneRepeat(told, 'across', layout.field.across / 2);
+  if (one) {
+    const [from, to] = [field.left + one[0], field.left + one[1]];
     const brief = length(to - from);
-    const edge = ends.bottom + clear;
-    dimension(sketch, { runs: 'across', from, to, edge, text: `${brief} each ${each}`, brief }, edge + 1.5 * size);
+    const text = `${brief} each ${piecesIn(told).each}`;
+    dimension(sketch, { runs: 'across', from, to, edge, text, brief: [brief] }, level);
   }
-  if (Math.abs(layout.reserve.across - layout.reserve.along) > 1e-6 && layout.reserve.across > 1e-6) {
-    const text = `reserve ${length(layout.reserve.across)} at the sides`;
-    const from = inside.right;
-    dimension(
-      sketch,
-      { runs: 'across', from, to: from + layout.reserve.across, edge: ends.bottom + clear, text },
-      ends.bottom + clear + 3.2 * size,
-    );
+  const { across, along } = layout.reserve;
+  if (Math.abs(across - along) > SAME && across > SAME) {
+    const text = `reserve ${length(across)} at the sides`;
+    const span: Span = { runs: 'across', from: field.right, to: field.right + across, edge, text };
+    dimension(sketch, span, level + 1.7 * sketch.size);
   }
+}
+
+/** Every length that fixes the work, once. Returns how far up the short ones at the near end reach on the right. */
+export function drawDimensions(sketch: Sketch, told: Dimensioned): number {
+  widthsAbove(sketch, told);
+  lengthsLeft(sketch, told);
+  const { top, bottom } = shortRight(sketch, told);
+  repeatBelow(sketch, told, bottom);
+  return top;
 }

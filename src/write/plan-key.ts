@@ -20,39 +20,42 @@ export function coloursUsed(drawing: Drawing, job: Pick<Job, 'colours'>): { colo
 
 export const partWords = (part: Part): string => part.replace('-', ' ');
 
-/** Whole feet or round metric lengths: about a third of the picture's shorter side. */
-function scaleStep(width: number, inches: boolean): { step: number; word: string } {
-  const unit = inches ? { small: 25.4, large: 304.8, words: ['in', 'ft'] } : { small: 10, large: 1000, words: ['cm', 'm'] };
-  const wanted = width / 6;
-  const sizes = [1, 2, 3, 5, 10, 20, 50];
-  const fitting = [
-    ...sizes.filter((count) => count * unit.small < unit.large).map((count) => count * unit.small),
-    ...sizes.map((count) => count * unit.large),
-  ].filter((step) => step <= wanted);
-  const step = fitting.at(-1) ?? unit.small;
-  return { step, word: step < unit.large ? unit.words[0]! : unit.words[1]! };
+/** Steps that people count in, mm. */
+const STEPS = {
+  inch: [...[1, 2, 3, 6].map((inches) => inches * 25.4), ...[1, 2, 3, 5, 10, 20, 50].map((feet) => feet * 304.8)],
+  metric: [10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000],
+};
+
+/** A bar of four steps that stays within the width, and the unit it is counted in. */
+function scaleStep(width: number, system: Job['system']): { step: number; per: number; word: string } {
+  const step = STEPS[system].filter((one) => one <= width / 5).at(-1) ?? STEPS[system][0]!;
+  if (system === 'inch') return step < 304.8 ? { step, per: 25.4, word: 'in' } : { step, per: 304.8, word: 'ft' };
+  return step < 1000 ? { step, per: 10, word: 'cm' } : { step, per: 1000, word: 'm' };
 }
 
-function drawScale(sketch: Sketch, x: number, y: number, width: number, inches: boolean): number {
+function drawScale(sketch: Sketch, x: number, y: number, width: number, system: Job['system']): void {
   const { size } = sketch;
-  const { step, word } = scaleStep(width, inches);
-  const per = { in: 25.4, ft: 304.8, cm: 10, m: 1000 }[word]!;
+  const { step, per, word } = scaleStep(width, system);
   const high = 0.3 * size;
   for (let at = 0; at < 4; at++) {
     const box = { left: x + at * step, right: x + (at + 1) * step, top: y, bottom: y + high };
     sketch.rectangle(box, { fill: at % 2 === 0 ? INK : 'none', 'stroke-width': size * 0.04 });
   }
   for (let at = 0; at <= 4; at += 2) {
-    const text = `${Math.round(((at * step) / per) * 100) / 100}${at === 4 ? ` ${word}` : ''}`;
+    const text = `${Math.round((at * step) / per)}${at === 4 ? ` ${word}` : ''}`;
     sketch.label(text, [x + at * step, y + high + 0.65 * size], 'middle', { size: 0.8 * size });
   }
-  return y + high + 1.3 * size;
 }
 
-/** The title block under the drawing: title, the line that explains the layout, colours and scale. Returns where it ends. */
+/** The title block under the drawing: title, the line that explains the layout, colours and scale. */
 export function drawKey(
   sketch: Sketch,
-  { layout, job, drawing, room }: { layout: Layout; job: Job; drawing: Drawing; room: Pick<Box, 'left' | 'right' | 'top'> },
+  {
+    layout,
+    job,
+    drawing,
+    room,
+  }: { layout: Layout; job: Job; drawing: Drawing; room: Pick<Box, 'left' | 'right' | 'top'> },
 ): void {
   const { size, lettering } = sketch;
   const { left, right } = room;
@@ -68,7 +71,12 @@ export function drawKey(
   const write = (text: string, lettered: number, lead: number, fill?: string) => {
     if (!lettering.canSet(text)) return;
     for (const line of wrap(text, right - left, (words) => sketch.width(words, lettered))) {
-      sketch.label(line, [left, y + lead / 2], 'start', fill === undefined ? { size: lettered } : { size: lettered, fill });
+      sketch.label(
+        line,
+        [left, y + lead / 2],
+        'start',
+        fill === undefined ? { size: lettered } : { size: lettered, fill },
+      );
       y += lead;
     }
   };
@@ -92,5 +100,5 @@ export function drawKey(
     sketch.label(words, [x + 1.6 * size, y + 0.6 * size], 'start');
     x += width;
   }
-  drawScale(sketch, left, y + 2.2 * size, right - left, job.system === 'inch');
+  drawScale(sketch, left, y + 2.2 * size, Math.min(right - left, 24 * size), job.system);
 }

@@ -12,5 +12,9 @@ export function paintGroup(drawing: Drawing, job: Pick<Job, 'palette' | 'colours
   const regions = drawing.regions.map(({ element: of, part, pieces, at }) =>
     element('path', { 'data-element': of, 'data-part': part, fill: hex(part), d: regionText(pieces, at) }),
   );
-  return element('g', { id: 'paint' }, [element('path', { id: 'ground', fill: hex('ground'), d: ground }), ...regions].join('\n'));
+  return element(
+    'g',
+    { id: 'paint' },
+    [element('path', { id: 'ground', fill: hex('ground'), d: ground }), ...regions].join('\n'),
+  );
 }

@@ -39,7 +39,12 @@ export function drawThresholds(sketch: Sketch, ends: Box, job: Job): void {
     for (const side of [-1, 1]) {
       const [inner, outer] = [side * half, side * (half + JAMB.wide * size)];
       const wall = y + way * JAMB.thick * size;
-      const box = { left: Math.min(inner, outer), right: Math.max(inner, outer), top: Math.min(y, wall), bottom: Math.max(y, wall) };
+      const box = {
+        left: Math.min(inner, outer),
+        right: Math.max(inner, outer),
+        top: Math.min(y, wall),
+        bottom: Math.max(y, wall),
+      };
       sketch.rectangle(box, { fill: INK, stroke: 'none' });
     }
   }
@@ -74,12 +79,21 @@ export function drawEnds(sketch: Sketch, above: number, below: number, { gaps }:
   sketch.label(words('near'), [0, below], 'middle');
 }
 
-/** The walls beside the work, where the room was measured. */
-export function drawSides(sketch: Sketch, dimensions: Box, { gaps }: Layout, job: Job): void {
+/**
+ * The walls beside the work, where the room was measured.
+ * @param short where the short dimensions at the near end begin; above them the right side is free
+ */
+export function drawSides(
+  sketch: Sketch,
+  { left, right }: { left: number; right: { free: number; beyond: number; short: number } },
+  { gaps }: Layout,
+  job: Job,
+): void {
   if (!hasRoom(job)) return;
   const turn = -Math.PI / 2;
   const away = 1.2 * sketch.size;
   const words = (side: 'left' | 'right') => `${side} wall, ${lengthIn(job)(gaps[side])} away`;
-  sketch.label(words('left'), [dimensions.left - away, 0], 'middle', { turn });
-  sketch.label(words('right'), [dimensions.right + away, 0], 'middle', { turn });
+  sketch.label(words('left'), [left - away, 0], 'middle', { turn });
+  const isFree = sketch.width(words('right')) / 2 + sketch.size < right.short;
+  sketch.label(words('right'), [(isFree ? right.free : right.beyond) + away, 0], 'middle', { turn });
 }

@@ -1,6 +1,7 @@
 import type { Point } from '../geometry/path.ts';
 import type { GuideLine, Mark } from '../marks/schedule.ts';
 import { FAINT, INK, RED, SOFT } from './ink.ts';
+import { shortly } from './shortly.ts';
 import type { Sketch } from './sketch.ts';
 import { spreadApart } from './spread.ts';
 
@@ -78,12 +79,12 @@ export function standPole({ marks, from, to, scale }: Pole): Standing {
 
 /** A rough edge, where the line goes on in the next column. */
 function brokenEnd(sketch: Sketch, x: number, y: number): void {
-  const teeth = [0, 0.25, 0.5, 0.75, 1].map((share, at): [number, number] => [x + WIDE * share, y + (at % 2 === 0 ? 0.7 : -0.7)]);
+  const teeth = [0, 0.25, 0.5, 0.75, 1].map((share, at): [number, number] => [
+    x + WIDE * share,
+    y + (at % 2 === 0 ? 0.7 : -0.7),
+  ]);
   sketch.path(teeth, { stroke: INK, 'stroke-width': 0.25 });
 }
-
-/** `between border repeats 4 and 5` as `border repeats 4–5`. */
-const shortly = (reason: string): string => reason.replace(/\bbetween ([\w ]+?) (\d+) and (\d+)/g, '$1 $2–$3');
 
 /** The band itself, shaded by turns between its marks, with the datum's sign at its foot. */
 function drawBand(sketch: Sketch, { marks, from, to, goesOn }: Pole, x: number, up: (at: number) => number): void {

@@ -13,5 +13,7 @@ export function spreadApart(wished: number[], least: number): number[] {
     }
     pools.push(pool);
   });
-  return pools.flatMap(({ sum, count }) => new Array<number>(count).fill(sum / count)).map((place, at) => place + at * least);
+  return pools
+    .flatMap(({ sum, count }) => new Array<number>(count).fill(sum / count))
+    .map((place, at) => place + at * least);
 }

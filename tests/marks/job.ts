@@ -17,7 +17,14 @@ export function makeJob(change: Partial<Job> = {}): Job {
     overall: {},
     endGap: OPEN,
     field: { ...choice('diamond'), size: {}, repeats: {}, pitch: {}, stretch: OPEN, landing: 'either' },
-    border: { ...choice('sawtooth'), width: OPEN, stretch: OPEN, corner: choice('plain'), turn: 'block', run: 'reverse' },
+    border: {
+      ...choice('sawtooth'),
+      width: OPEN,
+      stretch: OPEN,
+      corner: choice('plain'),
+      turn: 'block',
+      run: 'reverse',
+    },
     reserve: { across: OPEN, along: OPEN },
     palette: { cream: '#efe6d2', 'barn red': '#8c2f26', 'lamp black': '#2a2724' },
     colours: Object.fromEntries(

@@ -119,7 +119,7 @@ describe('nothing is dropped', () => {
           const text = `${n % 13}' ${n % 12} ${(n % 8) * 2 + 1}/16" O&8 ${n} mm`;
           const d = face.path(text, at(x, y, size, 'middle', turn));
           expect(d).toMatch(/^(?:M[^Mz]+z)+$/);
-        expect(d).toMatch(/^(?:[Mlhvqc](?:-?(?:\d+|\d*\.\d{1,2})(?: |(?=[-a-zA-Z])))+|z)+$/);
+          expect(d).toMatch(/^(?:[Mlhvqc](?:-?(?:\d+|\d*\.\d{1,2})(?: |(?=[-a-zA-Z])))+|z)+$/);
         },
       ),
     );

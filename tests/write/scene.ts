@@ -92,4 +92,29 @@ export const clothScene = (): Promise<Scene> =>
     '3 × 4 repeats of lozenge, half at the sides and whole at the ends; each 15 cm across by 22.5 cm along; no border',
   );
 
-export const SCENES = { runner: runnerScene, rug: rugScene, cloth: clothScene };
+/** A hall 100 ft long, with many small squares, a narrow reserve and hardly any gap at its ends. */
+export const hallScene = (): Promise<Scene> =>
+  scene(
+    { field: 'checkerboard', border: 'sawtooth', corner: 'quarter-fan' },
+    {
+      repeats: { across: 4.5, along: 197.5 },
+      pitch: { across: 6 * IN, along: 6 * IN },
+      border: 2 * IN,
+      reserve: { across: 0.25 * IN, along: 0.5 * IN },
+      borderRepeats: { across: 14, along: 600 },
+      endGap: 0.125 * IN,
+    },
+    { title: 'Long hall', units: 'ft', site: { run: 1190.25 * IN, openings: { near: 30 * IN, far: 60 * IN } } },
+    '9 × 395 squares, whole at every edge; each 3" across by 3" along, true to shape; border 2" all round',
+  );
+
+/** One repeat, and nothing else. */
+export const tileScene = (): Promise<Scene> =>
+  scene(
+    { field: 'diamond' },
+    { repeats: { across: 1, along: 1 }, pitch: { across: 80, along: 80 } },
+    { ...metric, title: 'One tile', surface: 'floor-cloth' },
+    '1 × 1 whole repeats of diamond; each 80 mm across by 80 mm along, true to shape; no border',
+  );
+
+export const SCENES = { runner: runnerScene, rug: rugScene, cloth: clothScene, hall: hallScene, tile: tileScene };

@@ -14,7 +14,10 @@ export function figures(layout: Layout, job: Job, field: Motif, { length }: Read
   const rows: [string, string][] = [
     ['Overall, across × along', by(length(overall.across), length(overall.along))],
     ['Field', by(length(layout.field.across), length(layout.field.along))],
-    [`${many.charAt(0).toUpperCase()}${many.slice(1)}`, by(half(repeats.across * per.across), half(repeats.along * per.along))],
+    [
+      `${many.charAt(0).toUpperCase()}${many.slice(1)}`,
+      by(half(repeats.across * per.across), half(repeats.along * per.along)),
+    ],
     [`Each ${each}`, by(length(pitch.across / per.across), length(pitch.along / per.along))],
   ];
   if (border > 0) rows.push(['Border', length(border)]);
@@ -26,7 +29,10 @@ export function figures(layout: Layout, job: Job, field: Motif, { length }: Read
   }
   if (job.surface === 'runner' && (gaps.near > 0 || gaps.far > 0)) {
     const same = Math.abs(gaps.near - gaps.far) < 1e-6;
-    rows.push([same ? 'End gaps' : 'End gaps, near, far', same ? length(gaps.near) : `${length(gaps.near)}, ${length(gaps.far)}`]);
+    rows.push([
+      same ? 'End gaps' : 'End gaps, near, far',
+      same ? length(gaps.near) : `${length(gaps.near)}, ${length(gaps.far)}`,
+    ]);
   }
   return `<dl class="figures">${rows.map(([name, value]) => `<div><dt>${name}</dt><dd>${value}</dd></div>`).join('')}</dl>`;
 }

@@ -12,7 +12,10 @@ function areaOf(drawing: Drawing, job: Job, colour: string): number {
   const ground = job.colours.ground === colour ? boxWidth(drawing.work) * boxHeight(drawing.work) : 0;
   return drawing.regions
     .filter((region) => job.colours[region.part] === colour)
-    .reduce((sum, { pieces, at }) => sum + (pieces.reduce((area, piece) => area + pieceArea(piece), 0) * at.length) / 2, ground);
+    .reduce(
+      (sum, { pieces, at }) => sum + (pieces.reduce((area, piece) => area + pieceArea(piece), 0) * at.length) / 2,
+      ground,
+    );
 }
 
 export function colourTable(drawing: Drawing, job: Job): string {
@@ -34,7 +37,9 @@ export function materials(drawing: Drawing, job: Job, sheets: Sheet[], { length 
   const widest = Math.max(0, ...sheets.map(({ outline }) => boxWidth(outline)));
   const longest = Math.max(0, ...sheets.map(({ outline }) => boxHeight(outline)));
   const needed = [
-    cloth ? 'The cloth, cut to size, sized and primed as its maker says' : 'Primer for bare or patched places, if the label asks for it',
+    cloth
+      ? 'The cloth, cut to size, sized and primed as its maker says'
+      : 'Primer for bare or patched places, if the label asks for it',
     `Floor paint: ${listed(colours)}`,
     'Clear coat made for floors, for two or three thin coats',
     'Cleaner and rinse water, rags, kitchen paper',
@@ -42,7 +47,10 @@ export function materials(drawing: Drawing, job: Job, sheets: Sheet[], { length 
   ];
   if (sheets.length > 0) {
     const size = `the largest ${length(widest)} × ${length(longest)}`;
-    needed.push(`${counted(sheets.length, 'piece')} of stencil film or oiled card, ${size}`, 'Repositionable spray or tape to hold a sheet down');
+    needed.push(
+      `${counted(sheets.length, 'piece')} of stencil film or oiled card, ${size}`,
+      'Repositionable spray or tape to hold a sheet down',
+    );
   }
   const tools = [
     'Tape measure: one and the same for every mark',

@@ -64,7 +64,9 @@ export function orderOfWork(job: Job, layout: Layout, motifs: Motifs, sheets: Sh
         'Work through the sheets in the order below, all placements of a pass, then the next pass.',
         'Load little paint, and work the brush or roller on kitchen paper until it is nearly dry. Dab or roll lightly, from the edges of a window inwards; two thin layers, never one wet one.',
         ...(several
-          ? ['Placements of one pass do not touch each other, so go on at once. What lies beside wet paint waits for the next pass.']
+          ? [
+              'Placements of one pass do not touch each other, so go on at once. What lies beside wet paint waits for the next pass.',
+            ]
           : []),
         keyed
           ? 'At every placement look at both kinds of key before you paint: triangles on the lines, the others on paint.'
@@ -76,7 +78,10 @@ export function orderOfWork(job: Job, layout: Layout, motifs: Motifs, sheets: Sh
   stages.push(
     [
       'Touch up',
-      ['Walk round in daylight. Mend edges with a small brush, in the colour or in the ground.', 'Rub out pencil, wipe off the last chalk with a barely damp rag.'],
+      [
+        'Walk round in daylight. Mend edges with a small brush, in the colour or in the ground.',
+        'Rub out pencil, wipe off the last chalk with a barely damp rag.',
+      ],
     ],
     [
       'Clear coats',
@@ -94,5 +99,5 @@ export function orderOfWork(job: Job, layout: Layout, motifs: Motifs, sheets: Sh
     ([title, steps], at) =>
       `<section><h3><span class="no">${at + 1}</span>${title}</h3><ul class="tick">${steps.map((step) => `<li>${step}</li>`).join('')}</ul></section>`,
   );
-  return `<section class="page steps"><h2>Order of work</h2>${parts.join('')}</section>`;
+  return `<section><h2>Order of work</h2><div class="steps">${parts.join('')}</div></section>`;
 }

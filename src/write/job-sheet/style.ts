@@ -1,4 +1,5 @@
 import { FACE } from '../face.ts';
+import { INK, RED, SOFT } from '../ink.ts';
 
 /**
  * The look of the job sheet, on screen and on paper. The prime of feet is left to another face: this one spaces it too wide.
@@ -7,7 +8,7 @@ import { FACE } from '../face.ts';
 export const styleOf = (paper: 'letter' | 'A4'): string => `
 @font-face { font-family: Sheet; src: url(${FACE}) format('woff'); unicode-range: U+0-2031, U+2033-FFFF; }
 @page { size: ${paper} portrait; margin: 13mm 14mm; }
-:root { --ink: #2b2520; --soft: #5a5046; --line: #cdbfa6; --paper: #fdfaf3; --red: #a33a2a; }
+:root { --ink: ${INK}; --soft: ${SOFT}; --line: #cdbfa6; --paper: #fdfaf3; --red: ${RED}; }
 * { box-sizing: border-box; }
 html { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
 body { margin: 0 auto; padding: 8mm 6mm; max-width: 190mm; background: var(--paper); color: var(--ink); font: 10.5pt/1.42 Sheet, sans-serif; }
@@ -20,29 +21,34 @@ ul, ol { margin: 0; padding: 0; list-style: none; }
 .soft { color: var(--soft); }
 .head { display: flex; justify-content: space-between; align-items: flex-end; gap: 8mm; padding-bottom: 3mm; border-bottom: 1.1mm solid var(--ink); }
 .head .kind { white-space: nowrap; font-size: 12pt; }
-.says { margin: 2.5mm 0 0; font-size: 12pt; }
+.says { margin: 2mm 0 0; font-size: 11.5pt; line-height: 1.35; }
 .figures { display: flex; flex-wrap: wrap; margin: 4mm 0 0; border: .25mm solid var(--line); border-width: .25mm 0 0 .25mm; }
-.figures div { flex: 1 1 auto; padding: 1.4mm 3mm 1.8mm; border: .25mm solid var(--line); border-width: 0 .25mm .25mm 0; }
+.figures div { flex: 1 1 auto; padding: 1.2mm 2.4mm 1.5mm; border: .25mm solid var(--line); border-width: 0 .25mm .25mm 0; }
 .figures dt { font-size: 8.5pt; color: var(--soft); }
-.figures dd { margin: 0; font-size: 17pt; line-height: 1.2; white-space: nowrap; }
-.figures small { font-size: 9.5pt; color: var(--soft); }
+.figures dd { margin: 0; font-size: 16pt; line-height: 1.2; white-space: nowrap; }
+.figures small { font-size: 12pt; color: var(--soft); }
 .first { margin-top: 5mm; }
 .tall .first { display: grid; grid-template-columns: auto 1fr; gap: 8mm; align-items: start; }
-.plan svg { display: block; width: auto; height: auto; max-width: 100%; max-height: 150mm; margin: 0 auto; }
-.tall .plan svg { max-height: 190mm; max-width: 78mm; }
-.wide .lists { columns: 2; column-gap: 9mm; margin-top: 4mm; }
+.plan svg { display: block; max-width: 100%; margin: 0 auto; }
+.lists { font-size: 9.6pt; line-height: 1.34; }
+.lists .tick li { margin-bottom: .7mm; }
+.wide .lists { columns: 3; column-gap: 7mm; margin-top: 4mm; }
+.checks { break-inside: avoid; }
 .lists section { break-inside: avoid; }
-.lists h3:first-child { margin-top: 0; }
+.lists h3 { margin-top: 0; }
+.tall .lists section + section { margin-top: 3.5mm; }
+.lists td:first-child { white-space: nowrap; }
 .tick li, .steps li { position: relative; padding-left: 6mm; margin-bottom: 1mm; break-inside: avoid; }
 .tick li::before, .steps li::before, td.box::before { content: ''; position: absolute; left: 0; top: .9mm; width: 3.4mm; height: 3.4mm; border: .3mm solid var(--ink); background: #fff; }
 td.box { position: relative; width: 6mm; }
 td.box::before { left: 1mm; top: 1.5mm; }
-.steps { columns: 1; }
-.steps > section { break-inside: avoid-page; }
+.steps { columns: 2; column-gap: 9mm; font-size: 9.3pt; line-height: 1.3; }
+.steps li { margin-bottom: .7mm; }
+.steps h3 { margin-top: 0; padding-top: 2.2mm; font-size: 11.5pt; }
 .steps h3 .no { display: inline-block; min-width: 7mm; color: var(--red); }
-.steps ul { padding-left: 7mm; }
-.care { margin-top: 6mm; padding: 3mm 5mm 3mm; border: .5mm solid var(--red); border-left-width: 2.5mm; break-inside: avoid; }
+.care { padding: 2.5mm 5mm; border: .5mm solid var(--red); border-left-width: 2.5mm; break-inside: avoid; }
 .care h2 { margin: 0 0 1.5mm; padding: 0; border: 0; color: var(--red); }
+.care { font-size: 9.5pt; line-height: 1.34; }
 .care dl { margin: 0; display: grid; grid-template-columns: auto 1fr; gap: 1mm 4mm; }
 .care dt { white-space: nowrap; }
 .care dd { margin: 0; }
@@ -56,12 +62,25 @@ tr { break-inside: avoid; }
 td.read, th.read { text-align: right; padding-right: 4mm; white-space: nowrap; }
 td.read { font-size: 15pt; line-height: 1.1; }
 td.no { color: var(--soft); width: 8mm; }
-.two { columns: 2; column-gap: 9mm; }
-.swatch { display: inline-block; width: 5mm; height: 5mm; margin-right: 2mm; border: .25mm solid var(--soft); vertical-align: -1mm; }
+.tables { display: grid; grid-template-columns: 1fr 1fr; gap: 1mm 9mm; align-items: start; }
+.tables .short { break-inside: avoid; }
+.tables .long { grid-column: 1 / -1; }
+.long .rows { columns: 3; column-gap: 6mm; }
+.long td { padding-top: .7mm; padding-bottom: .7mm; font-size: 9.5pt; }
+.long td.box::before { top: 1.1mm; }
+.long td.no { width: 6mm; padding-right: 1mm; }
+.long td.read { font-size: 13pt; padding-right: 2.5mm; }
+.swatch { display: inline-block; width: 5mm; height: 5mm; margin-right: 1.5mm; border: .25mm solid var(--soft); vertical-align: -1mm; }
 .n { white-space: nowrap; }
+b { font-weight: 500; }
 .f { font-feature-settings: 'frac'; }
 .page { break-before: page; }
-.sheet { break-inside: avoid-page; }
-.end { margin-top: 8mm; padding-top: 2mm; border-top: .6mm solid var(--ink); font-size: 9pt; color: var(--soft); }
+.page > h2:first-child { margin-top: 0; }
+.page + section > h2 { margin-top: 5mm; }
+.sheet { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 0 7mm; align-items: start; margin-top: 7mm; }
+.sheet h3 { margin-top: 0; }
+.lay th[scope='rowgroup'] { padding-top: 2.5mm; font-size: 10.5pt; color: var(--ink); border-bottom: .25mm solid var(--line); }
+.lay tbody { break-inside: avoid; }
+.lay td:nth-child(4) { white-space: nowrap; }
 @media print { body { padding: 0; max-width: none; background: #fff; } }
 `;
