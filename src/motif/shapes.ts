@@ -115,3 +115,56 @@ export function band(pen: Pen, line: readonly Point[], width: number): void {
     });
   polygon(pen, [...offset(width / 2), ...offset(-width / 2).reverse()]);
 }
+
+/**
+ * A petal on a ray from the origin: pointed at `from` mm, round at its outer end, which reaches to `to` mm.
+ * @param angle of the ray, radians
+ * @param width of the round end, less than the petal is long
+ */
+export function petal(pen: Pen, angle: number, from: number, to: number, width: number): void {
+  const r = width / 2;
+  const middle = to - r;
+  // The flanks touch the round end, a quarter turn and this angle away from the ray.
+  const lean = Math.asin(r / (middle - from));
+  const [x, y] = [middle * Math.cos(angle), middle * Math.sin(angle)];
+  const [first, last] = [angle - Math.PI / 2 - lean, angle + Math.PI / 2 + lean];
+  pen.moveTo(from * Math.cos(angle), from * Math.sin(angle));
+  pen.lineTo(x + r * Math.cos(first), y + r * Math.sin(first));
+  arc(pen, x, y, r, r, first, last);
+  pen.close();
+}
+
+/** A leaf between two points, pointed at both, its sides arcs of circles. `width` is less than the leaf is long. */
+export function leaf(pen: Pen, [x0, y0]: Point, [x1, y1]: Point, width: number): void {
+  const length = Math.hypot(x1 - x0, y1 - y0);
+  const radius = (length * length + width * width) / (4 * width);
+  const half = Math.asin(length / (2 * radius));
+  const along = Math.atan2(y1 - y0, x1 - x0);
+  const [nx, ny] = [(y0 - y1) / length, (x1 - x0) / length];
+  const away = radius - width / 2;
+  const [mx, my] = [(x0 + x1) / 2, (y0 + y1) / 2];
+  const quarter = Math.PI / 2;
+  pen.moveTo(x0, y0);
+  arc(pen, mx + away * nx, my + away * ny, radius, radius, along - quarter - half, along - quarter + half);
+  arc(pen, mx - away * nx, my - away * ny, radius, radius, along + quarter - half, along + quarter + half);
+  pen.close();
+}
+
+/**
+ * A round-ended blade of a fan about the origin: its flanks lie half a rib inside two rays, its foot is an arc, its round end touches the flanks.
+ * @param axis,half the middle between the rays, and from there to either of them, radians; `half` is less than a quarter turn
+ * @param from,to where foot and end lie on the axis, mm
+ */
+export function blade(pen: Pen, axis: number, half: number, from: number, to: number, rib: number): void {
+  const middle = (to + rib / 2) / (1 + Math.sin(half));
+  const round = to - middle;
+  const foot = half - Math.asin(rib / 2 / from);
+  const quarter = Math.PI / 2 + half;
+  const [x, y] = [middle * Math.cos(axis), middle * Math.sin(axis)];
+  pen.moveTo(from * Math.cos(axis - foot), from * Math.sin(axis - foot));
+  pen.lineTo(x + round * Math.cos(axis - quarter), y + round * Math.sin(axis - quarter));
+  arc(pen, x, y, round, round, axis - quarter, axis + quarter);
+  pen.lineTo(from * Math.cos(axis + foot), from * Math.sin(axis + foot));
+  arc(pen, 0, 0, from, from, axis + foot, axis - foot);
+  pen.close();
+}

@@ -5,7 +5,7 @@ import { renderPng } from '../../src/write/png.ts';
 
 /** Draws every motif into one picture for the README: `npm run gallery`. */
 const OUT = 'samples/pictures';
-const LONG_SIDE = 1400;
+const LONG_SIDE = 1800;
 
 mkdirSync(OUT, { recursive: true });
 const started = performance.now();

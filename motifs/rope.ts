@@ -1,0 +1,103 @@
+import type { Point } from '../src/geometry/path.ts';
+import { defineMotif, type Pen } from '../src/motif/motif.ts';
+import { arc, movedPen } from '../src/motif/shapes.ts';
+
+/** Half a turn brings the rope onto itself, nothing mirrors it. */
+const ONE_WAY = { mirrors: [], whole: [0], half: [] };
+
+const RATIO = 1.7;
+/** Whole strands between two bindings; as many again, in two parts at either end, are cut off by the bindings. */
+const WHOLE = 2;
+/** Half the width of the rope between the round ends of its strands, and how far these stand out; the border is 1 wide. */
+const HALF = 0.4;
+const ROUND = 0.06;
+
+type Curve = [Point, Point, Point, Point];
+
+/** The part of a cubic from where it crosses a line across the border on, its points from left to right. */
+function rightOf([p0, p1, p2, p3]: Curve, x: number): Curve {
+  if (p0[0] >= x) return [p0, p1, p2, p3];
+  const mix = (a: Point, b: Point, t: number): Point => [a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])];
+  const cut = (t: number): Curve => {
+    const [a, b, c] = [mix(p0, p1, t), mix(p1, p2, t), mix(p2, p3, t)];
+    const [d, e] = [mix(a, b, t), mix(b, c, t)];
+    return [mix(d, e, t), e, c, p3];
+  };
+  let [low, high] = [0, 1];
+  for (let i = 0; i < 50; i++) {
+    const t = (low + high) / 2;
+    if (cut(t)[0][0] < x) low = t;
+    else high = t;
+  }
+  return cut(high);
+}
+
+export default defineMotif({
+  name: 'rope',
+  kind: 'border',
+  summary: 'A twisted rope, bound with cord where its repeats meet.',
+  parameters: {
+    rib: {
+      kind: 'ratio',
+      says: 'width of the ground between two strands as a share of the border',
+      min: 0.035,
+      max: 0.055,
+      default: 0.045,
+    },
+    cord: {
+      kind: 'ratio',
+      says: 'width of a turn of the binding cord as a share of the border',
+      min: 0.08,
+      max: 0.13,
+      default: 0.1,
+    },
+  },
+  ratio: RATIO,
+  lines: { across: ONE_WAY, along: ONE_WAY },
+  symmetry: 'p2',
+  refuses: { mitre: 'a whole length between two bindings would be squeezed into the corner' },
+  made: 'sheet',
+  draw({ across, along }, { rib, cord }, pen) {
+    const unit = movedPen(pen, ([x, y]) => [(across / RATIO) * x, along * y]);
+    const turned = movedPen(unit, ([x, y]) => [-x, -y]);
+    const start = -RATIO / 2 + 1.5 * rib + cord;
+    const pitch = (-2 * start) / (WHOLE + 2);
+    const lean = 2 * pitch;
+    // The strands slant; the ground between them is as wide as a rib square to them.
+    const gap = (rib * Math.hypot(lean, 2 * HALF)) / (2 * HALF);
+    /** The line between two strands, from the inner edge of the rope to the outer, less half the gap. */
+    const edge = (i: number, side: number): Curve => {
+      const x = start + i * pitch + (side * gap) / 2;
+      return [
+        [x, HALF],
+        [x + 0.4 * lean, HALF * 0.72],
+        [x + 0.6 * lean, -HALF * 0.72],
+        [x + lean, -HALF],
+      ];
+    };
+    const strand = (to: Pen, i: number): void => {
+      const [left, right] = [rightOf(edge(i, 1), start), rightOf(edge(i + 1, -1), start)];
+      const open = i >= 0;
+      to.moveTo(...left[0]);
+      to.curveTo(...left[1], ...left[2], ...left[3]);
+      const bulge = (from: Point, end: Point, out: number): void =>
+        to.curveTo(from[0] + pitch * 0.1, from[1] + out * 1.4, end[0] - pitch * 0.05, end[1] + out * 1.4, ...end);
+      bulge(left[3], right[3], -ROUND);
+      to.curveTo(...right[2], ...right[1], ...right[0]);
+      if (open) to.curveTo(right[0][0] - pitch * 0.1, right[0][1] + 1.4 * ROUND, left[0][0] + pitch * 0.05, left[0][1] + 1.4 * ROUND, ...left[0]);
+      to.close();
+    };
+    pen.part('border');
+    for (let i = 0; i < WHOLE; i++) strand(unit, i);
+    for (const side of [unit, turned]) for (const i of [-2, -1]) strand(side, i);
+    pen.part('border-alternate');
+    for (const side of [unit, turned]) {
+      const [x, y] = [(RATIO - rib - cord) / 2, HALF + ROUND];
+      side.moveTo(x - cord / 2, -y);
+      arc(side, x, -y, cord / 2, cord / 4, Math.PI, 2 * Math.PI);
+      side.lineTo(x + cord / 2, y);
+      arc(side, x, y, cord / 2, cord / 4, 0, Math.PI);
+      side.close();
+    }
+  },
+});
