@@ -1,3 +1,4 @@
+import type { OwnDrawing } from './drawing/read.ts';
 import type { Fit, Layout } from './fit/layout.ts';
 import type { Motifs } from './fit/problem.ts';
 import { fail, good, type Result } from './issue.ts';
@@ -21,6 +22,9 @@ export interface Made {
   says: string[];
 }
 
+/** Reads a file that a job names, its path as the job has it. Issues say what is wrong with it. */
+export type Assets = (path: string) => Promise<Result<Uint8Array>>;
+
 /** The motifs that a job names. */
 function findMotifs(job: Job, find: (name: string) => Motif): Motifs {
   const { field, border, inner, medallion } = job;
@@ -36,8 +40,25 @@ function findMotifs(job: Job, find: (name: string) => Motif): Motifs {
   };
 }
 
+/** The person's own drawings that the job names as motifs, by their paths. */
+async function readDrawings(job: Job, assets?: Assets): Promise<Result<Map<string, OwnDrawing>>> {
+  const { isDrawing } = await import('./job/own-drawings.ts');
+  const { motif, alternation, inset } = job.field;
+  const found = new Map<string, OwnDrawing>();
+  for (const name of [motif, alternation?.other?.motif, inset?.motif]) {
+    if (name === undefined || !isDrawing(name) || found.has(name)) continue;
+    const bytes = await (assets?.(name) ?? fail('drawing/no-file', [], `the drawing ${name} cannot be read here`));
+    if (!bytes.ok) return bytes;
+    const { readDrawing } = await import('./drawing/read.ts');
+    const read = await readDrawing(new TextDecoder().decode(bytes.value), name);
+    if (!read.ok) return read;
+    found.set(name, read.value);
+  }
+  return good(found);
+}
+
 /** Reads a job and fits it. `file` names the job in what is said about it. */
-export async function fitJob(text: string, file: string, most = 10): Promise<Result<Fitted>> {
+export async function fitJob(text: string, file: string, most = 10, assets?: Assets): Promise<Result<Fitted>> {
   const { allMotifs, findMotif } = await import('./motif/library.ts');
   const { readJob } = await import('./job/read.ts');
   const { buildSite } = await import('./site/build.ts');
@@ -48,18 +69,24 @@ export async function fitJob(text: string, file: string, most = 10): Promise<Res
   const job = read.value;
   const built = buildSite(job);
   if (!built.ok) return built;
-  const motifs = findMotifs(job, (name) => findMotif(name)!);
+  const drawings = await readDrawings(job, assets);
+  if (!drawings.ok) return drawings;
+  const own = drawings.value;
+  const motifs = findMotifs(job, (name) => own.get(name)?.motif ?? findMotif(name)!);
   const fitted = fitLayouts(job, built.value, motifs, most);
   if (!fitted.ok) return fitted;
-  return good({ job, site: built.value, motifs, fit: fitted.value });
+  const notes = [...own.values()].flatMap((drawing) => drawing.notes);
+  const site = { ...built.value, notes: [...built.value.notes, ...notes] };
+  return good({ job, site, motifs, fit: fitted.value });
 }
 
 /**
  * The whole job: fit, drawing, sheets, marks and every written file, in memory.
  * @param choose rank of the layout to make, from 1
+ * @param assets reads the fonts that the job names; without it only the face that comes with the tool is there
  */
-export async function makeFiles(text: string, file: string, choose = 1): Promise<Result<Made>> {
-  const fitted = await fitJob(text, file, Math.max(10, choose));
+export async function makeFiles(text: string, file: string, choose = 1, assets?: Assets): Promise<Result<Made>> {
+  const fitted = await fitJob(text, file, Math.max(10, choose), assets);
   if (!fitted.ok) return fitted;
   const { job, site, motifs, fit } = fitted.value;
   const layout = fit.layouts[choose - 1];
@@ -75,7 +102,12 @@ export async function makeFiles(text: string, file: string, choose = 1): Promise
   const { compose } = await import('./compose/compose.ts');
   const { cutSheets } = await import('./stencil/cut.ts');
   const { scheduleMarks } = await import('./marks/marks.ts');
-  const drawing = await compose(layout, job, motifs);
+  const composed = await compose(layout, job, motifs);
+  const { composeLettering } = await import('./compose/lettering.ts');
+  const { faceFinder } = await import('./lettering/faces.ts');
+  const lettered = await composeLettering(composed, layout, job, motifs, faceFinder(assets));
+  if (!lettered.ok) return lettered;
+  const drawing = lettered.value;
   const cut = await cutSheets(drawing, layout, job, motifs);
   if (!cut.ok) return cut;
   const { writeFiles } = await import('./write/files.ts');

@@ -3,6 +3,7 @@ import type { Layout } from '../fit/layout.ts';
 import { inksFor } from './inks.ts';
 import { wholeNumber } from './options.ts';
 import { withProgress } from './progress.ts';
+import { assetReader } from './read-asset.ts';
 import { readJobFile } from './read-job-file.ts';
 import { ending } from './run.ts';
 import { DONE, type Ending, refuseAll, tell, tellJson, tidy } from './talk.ts';
@@ -18,7 +19,9 @@ async function fit(path: string, options: { json?: boolean; best: number }): Pro
   const text = await readJobFile(path);
   if (!text.ok) return refuseAll(text.issues, path);
   const { fitJob } = await import('../pipeline.ts');
-  const fitted = await withProgress('looking for layouts', () => fitJob(text.value, path, options.best));
+  const fitted = await withProgress('looking for layouts', () =>
+    fitJob(text.value, path, options.best, assetReader(path)),
+  );
   if (!fitted.ok) return refuseAll(fitted.issues, path);
   const { searched, proof, layouts } = fitted.value.fit;
   const best = layouts.slice(0, options.best);

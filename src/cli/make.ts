@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import type { Command } from 'commander';
 import { wholeNumber } from './options.ts';
 import { withProgress } from './progress.ts';
+import { assetReader } from './read-asset.ts';
 import { readJobFile } from './read-job-file.ts';
 import { ending } from './run.ts';
 import { DONE, type Ending, refuse, refuseAll, shownPath, talk, tell, tellJson } from './talk.ts';
@@ -17,7 +18,9 @@ async function make(path: string, options: Options): Promise<Ending> {
   const text = await readJobFile(path);
   if (!text.ok) return refuseAll(text.issues, path);
   const { makeFiles } = await import('../pipeline.ts');
-  const made = await withProgress('making the files', () => makeFiles(text.value, path, options.choose));
+  const made = await withProgress('making the files', () =>
+    makeFiles(text.value, path, options.choose, assetReader(path)),
+  );
   if (!made.ok) return refuseAll(made.issues, path);
   const { job, files, says } = made.value;
   if (!/^[a-z0-9][a-z0-9-]*$/i.test(job.name)) return refuse(`${shownPath(job.name)} is no name for a folder`);

@@ -18,6 +18,9 @@ const rectangle = ({ left, top, right, bottom }: Box): Piece => [
   },
 ];
 
+/** An edge that does not reach the shape cuts nothing, wherever it lies; just outside, it is the same for all. */
+const within = (edge: number, low: number, high: number): number => Math.min(Math.max(edge, low - 1), high + 1);
+
 /**
  * Takes a rectangle out of what is painted: shapes outside it stay, shapes inside it go, shapes that its edge crosses are cut, each distinct
  * crossing once.
@@ -30,7 +33,12 @@ export async function clearRoom(regions: Region[], room: Box): Promise<Region[]>
     const crossing = new Map<string, { window: Box; at: number[] }>();
     for (let i = 0; i < region.at.length; i += 2) {
       const [x, y] = [region.at[i]!, region.at[i + 1]!];
-      const window = { left: room.left - x, right: room.right - x, top: room.top - y, bottom: room.bottom - y };
+      const window = {
+        left: within(room.left - x, reach.left, reach.right),
+        right: within(room.right - x, reach.left, reach.right),
+        top: within(room.top - y, reach.top, reach.bottom),
+        bottom: within(room.bottom - y, reach.top, reach.bottom),
+      };
       const apart =
         reach.right <= window.left + TOUCH ||
         reach.left >= window.right - TOUCH ||

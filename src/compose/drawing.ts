@@ -44,5 +44,7 @@ export interface Drawing {
   /** Outer and inner edge of the second border, where there is one. */
   innerBorder?: { outer: Box; inner: Box };
   field: Box;
+  /** The rooms that repeats made for lettering, in the order of the job. */
+  lettering?: Box[];
   regions: Region[];
 }

@@ -2,13 +2,13 @@ import { bad, good, type Issue, type Result } from '../issue.ts';
 import { colourParts, PALETTE } from './colours.ts';
 import { BORDER_STRETCH, BRIDGE, borderWidth, END_GAP, INSET, NOTHING, SHEET, STRETCH, WINDOW } from './defaults.ts';
 import { defined } from './defined.ts';
-import type { Alternation, Job, MotifChoice, Range } from './job.ts';
+import type { Alternation, Job, Lettering, MotifChoice, Range } from './job.ts';
 import type { MotifList, NamedMotif } from './motif-choice.ts';
 import { jobName, titleOf } from './name.ts';
 import { settleMotif, USUAL_BORDER, USUAL_CORNER } from './settle-motif.ts';
 import type { Wishes } from './shape/shape.ts';
 import type { Path } from './tree.ts';
-import { borderOf, openingsOf, reserveOf, wayOf } from './wishes.ts';
+import { borderOf, letteringOf, openingsOf, reserveOf, wayOf } from './wishes.ts';
 import type { Writing } from './writing.ts';
 
 interface Motifs {
@@ -59,6 +59,19 @@ const roomOf = (repeats: number | { across: number; along: number } = ROOM): { a
 
 const alternationOf = (by: Alternation['by'] | undefined, other: MotifChoice | undefined) =>
   by === undefined ? {} : { alternation: other ? { by, other } : { by } };
+
+/** The sizes stay open where none is wished for: half of a repeat, or a share of the border, is known when the layout is. */
+function linesOf(wishes: Wishes): Lettering[] | undefined {
+  const lines = letteringOf(wishes).map(
+    ({ wish: { text, font, 'cap height': capHeight, width, arc, place } }): Lettering => ({
+      text,
+      ...defined({ font, capHeight, width }),
+      arc: arc ?? 0,
+      place: place ?? 'centre',
+    }),
+  );
+  return lines.length > 0 ? lines : undefined;
+}
 
 /** Fills in every default. The wishes have been checked. */
 export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, file: string, known: MotifList): Job {
@@ -111,6 +124,7 @@ export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, fi
           ...wayOf(inner ?? {}, motifs.inner, known),
         },
       medallion: motifs.medallion && { ...motifs.medallion, repeats: roomOf(medallion?.repeats) },
+      lettering: linesOf(wishes),
     }),
     reserve: { across: reserve.across ?? NOTHING, along: reserve.along ?? NOTHING },
     palette: { ...palette },

@@ -58,16 +58,23 @@ export function explain(issue: ZodIssue, about: Explaining): Issue[] {
 const list = (words: string[]): string =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
 
-const formOf = (value: Tree): string =>
-  typeof value === 'string' ? shown(value) : Array.isArray(value) ? 'a list' : 'a group of keys';
+function formOf(value: Tree): string {
+  if (value === null) return 'nothing';
+  return typeof value === 'string' ? shown(value) : Array.isArray(value) ? 'a list' : 'a group of keys';
+}
+
+/** What to type: the key with its value, or one entry of a list. */
+const typedAs = (path: Path, example: string): string =>
+  typeof path.at(-1) === 'number' ? `- ${example}` : `${path.at(-1)}: ${example}`;
 
 /** The forms a value may take, in words. */
 function wanted(schema: JsonSchema, path: Path): string {
   const forms = formsAt(schema, path);
   const keys = keysAt(schema, path);
   const words: string[] = [];
-  if (forms.some(({ type }) => type !== undefined && type !== 'object')) words.push('one value');
+  if (forms.some(({ type }) => type !== undefined && type !== 'object' && type !== 'array')) words.push('one value');
   if (keys.length > 0) words.push(`the keys ${keys.join(', ')}`);
+  if (forms.some(({ type }) => type === 'array')) words.push('a list of such groups');
   if (forms.some(({ additionalProperties }) => typeof additionalProperties === 'object'))
     words.push('names with a value each');
   return list(words);
@@ -76,7 +83,7 @@ function wanted(schema: JsonSchema, path: Path): string {
 function explainForm(path: Path, { tree, schema }: Explaining): Issue {
   const value = valueAt(tree, path);
   const example = exampleAt(schema, path);
-  const hint = example === undefined ? {} : { hint: `${path.at(-1)}: ${example}` };
+  const hint = example === undefined ? {} : { hint: typedAs(path, example) };
   if (value === undefined) return { code: 'job/missing', path, says: `${writePath(path)} is missing`, ...hint };
   return { code: 'job/form', path, says: `${formOf(value)} stands here; allowed: ${wanted(schema, path)}`, ...hint };
 }

@@ -8,6 +8,7 @@ export function formsAt(schema: JsonSchema, path: Path): JsonSchema[] {
   let here = forms(schema);
   for (const key of path) {
     here = here.flatMap((form) => {
+      if (typeof key === 'number') return form.items ? forms(form.items) : [];
       const own = form.properties && Object.hasOwn(form.properties, key) ? form.properties[key] : undefined;
       const next = own ?? (typeof form.additionalProperties === 'object' ? form.additionalProperties : undefined);
       return next ? forms(next) : [];

@@ -2,6 +2,7 @@ import { bad, good, type Issue, type Result } from '../issue.ts';
 import { nearestName } from '../motif/nearest.ts';
 import { UNITS, type Unit } from '../units/index.ts';
 import { checkColours } from './check-colours.ts';
+import { checkLettering } from './check-lettering.ts';
 import { checkPairings } from './check-pairings.ts';
 import { checkSizes } from './check-sizes.ts';
 import { checkSurface } from './check-surface.ts';
@@ -10,6 +11,7 @@ import { findEmpty } from './empty.ts';
 import { explain, valueAt } from './explain.ts';
 import type { Job } from './job.ts';
 import type { MotifList } from './motif-choice.ts';
+import { drawingsIn } from './own-drawings.ts';
 import { without } from './prune.ts';
 import { type JsonSchema, jobSchema } from './schema.ts';
 import { jobShape, type Wishes } from './shape/shape.ts';
@@ -23,11 +25,13 @@ export type { MotifList } from './motif-choice.ts';
  * Reads a job file. Either the whole job, every default filled in and every length in mm, or all its issues at once,
  * in the order of the file.
  * @param file name of the file, from which a job without a title takes its own
+ * @param library the motifs there are; a name that ends in .svg is a drawing of the person's own, read later
  */
-export function readJob(text: string, file: string, known: MotifList): Result<Job> {
+export function readJob(text: string, file: string, library: MotifList): Result<Job> {
   const parsed = parseTree(text);
   if (!parsed.ok) return parsed;
   const { tree, issues } = parsed.value;
+  const known = [...library, ...drawingsIn(tree)];
   let made: JsonSchema | undefined;
   const schema = (): JsonSchema => {
     made ??= jobSchema(known);
@@ -48,6 +52,7 @@ export function readJob(text: string, file: string, known: MotifList): Result<Jo
     ...checkSurface(wishes, writing.system),
     ...checkSizes(wishes, writing),
     ...checkPairings(wishes, known),
+    ...checkLettering(wishes),
     ...checkColours(wishes, silent(['palette'])),
     ...(motifs.ok ? [] : motifs.issues),
   ].filter((issue) => silent(issue.path) && !told.some((one) => isSlip(one, issue)));

@@ -1,3 +1,4 @@
+import { MOST_ARC } from '../lettering/limits.ts';
 import { parseLength, parseNumber, type Refusal, shown, type Unit } from '../units/index.ts';
 
 /** Reads one kind of value from its text. */
@@ -106,14 +107,31 @@ export const roomReader: Reader = {
   },
 };
 
+/** A number as typed, which may stand below zero. */
+function readSigned(text: string): ReturnType<typeof parseNumber> {
+  const below = /^\s*[-−–]\s*(?=[\d.½¼¾])/.exec(text);
+  const read = parseNumber(below ? text.slice(below[0].length) : text);
+  return read.ok && below ? { ...read, value: -read.value } : read;
+}
+
+/** The bend of a line of lettering, degrees. */
+export const arcReader: Reader = {
+  code: 'job/arc',
+  example: '30',
+  read(text) {
+    const read = readSigned(text.replace(/\s*(?:°|deg(?:rees?)?)\s*$/i, ''));
+    if (!read.ok) return refused(read.says, '30');
+    if (Math.abs(read.value) <= MOST_ARC) return read;
+    return refused(`${shown(text)} is not from -${MOST_ARC} to ${MOST_ARC} degrees`, read.value < 0 ? '-30' : '30');
+  },
+};
+
 /** A setting of a motif, also below zero; its own limits are checked with the motif. */
 export const settingReader = (usual: string): Reader => ({
   code: 'job/number',
   example: usual,
   read(text) {
-    const below = /^\s*[-−–]\s*(?=[\d.½¼¾])/.exec(text);
-    const read = parseNumber(below ? text.slice(below[0].length) : text);
-    if (!read.ok) return refused(read.says, usual);
-    return below ? { ok: true, value: -read.value } : read;
+    const read = readSigned(text);
+    return read.ok ? read : refused(read.says, usual);
   },
 });

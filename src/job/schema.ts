@@ -8,6 +8,7 @@ export interface JsonSchema {
   [key: string]: unknown;
   properties?: Record<string, JsonSchema>;
   additionalProperties?: boolean | JsonSchema;
+  items?: JsonSchema;
   anyOf?: JsonSchema[];
   type?: string | string[];
   enum?: unknown[];
@@ -16,12 +17,18 @@ export interface JsonSchema {
   examples?: unknown[];
 }
 
+/** The motif of a field may also be the path of a drawing. */
+const OWN_DRAWING: JsonSchema = { type: 'string', pattern: '\\.[sS][vV][gG]$', description: 'A drawing of your own.' };
+
 /** The JSON Schema (2020-12) of a job file, for editors that complete and check it. */
-export const jobSchema = (known: MotifList = allMotifs()): JsonSchema =>
-  z.toJSONSchema(jobShape({ known }), {
+export function jobSchema(known: MotifList = allMotifs()): JsonSchema {
+  const schema = z.toJSONSchema(jobShape({ known }), {
     io: 'input',
     override({ zodSchema, jsonSchema }) {
       const examples = z.globalRegistry.get(zodSchema)?.examples;
       if (Array.isArray(examples)) jsonSchema.examples = examples;
     },
   }) as JsonSchema;
+  schema.properties?.field?.properties?.motif?.anyOf?.push(OWN_DRAWING);
+  return schema;
+}

@@ -2,6 +2,7 @@ import type { Motif, Turn } from '../motif/motif.ts';
 import type { Range, Way } from './job.ts';
 import type { NamedMotif } from './motif-choice.ts';
 import type { Wishes } from './shape/shape.ts';
+import type { Path } from './tree.ts';
 
 interface BorderWishes {
   motif?: NamedMotif | undefined;
@@ -28,6 +29,15 @@ export function reserveOf({ reserve }: Wishes): { across?: Range | undefined; al
 export function openingsOf({ site }: Wishes): { near: number; far: number } | undefined {
   const openings = site?.openings;
   return typeof openings === 'number' ? { near: openings, far: openings } : openings;
+}
+
+export type LetteringWish = Extract<NonNullable<Wishes['lettering']>, { text: string }>;
+
+/** The lines of lettering, each with its place in the job. */
+export function letteringOf({ lettering }: Wishes): { wish: LetteringWish; path: Path }[] {
+  if (lettering === undefined) return [];
+  if (!Array.isArray(lettering)) return [{ wish: lettering, path: ['lettering'] }];
+  return lettering.map((wish, at) => ({ wish, path: ['lettering', at] }));
 }
 
 /** How a border goes round: a corner of its own where it has one and no other is asked for. */

@@ -10,6 +10,9 @@ export interface Writing {
   step: number;
 }
 
+/** What may look like a length and is none, and a section in which small lengths are often metric. */
+const NO_LENGTHS = ['title', 'text', 'font', 'stencil'];
+
 /** The unit of the first length with one, in the order of the file. */
 function firstUnit(tree: Tree): Unit | undefined {
   if (typeof tree === 'string') {
@@ -21,7 +24,7 @@ function firstUnit(tree: Tree): Unit | undefined {
   }
   const parts = isBranch(tree)
     ? Object.entries(tree)
-        .filter(([key]) => key !== 'title' && key !== 'stencil')
+        .filter(([key]) => !NO_LENGTHS.includes(key))
         .map(([, part]) => part)
     : (tree ?? []);
   for (const part of parts) {

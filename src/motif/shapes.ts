@@ -168,3 +168,28 @@ export function blade(pen: Pen, axis: number, half: number, from: number, to: nu
   arc(pen, 0, 0, from, from, axis + foot, axis - foot);
   pen.close();
 }
+
+/** A bar of a ring about the origin, between two rays, half a rib inside either of them: `blade` with both ends on circles. */
+export function ringBar(pen: Pen, axis: number, half: number, inner: number, outer: number, rib: number): void {
+  const [near, far] = [half - Math.asin(rib / 2 / inner), half - Math.asin(rib / 2 / outer)];
+  pen.moveTo(outer * Math.cos(axis - far), outer * Math.sin(axis - far));
+  arc(pen, 0, 0, outer, outer, axis - far, axis + far);
+  pen.lineTo(inner * Math.cos(axis + near), inner * Math.sin(axis + near));
+  arc(pen, 0, 0, inner, inner, axis + near, axis - near);
+  pen.close();
+}
+
+/** Where the line through the first two points meets the line through the others. */
+export function crossing([x0, y0]: Point, [x1, y1]: Point, [x2, y2]: Point, [x3, y3]: Point): Point {
+  const [ax, ay, bx, by] = [x1 - x0, y1 - y0, x3 - x2, y3 - y2];
+  const t = ((x2 - x0) * by - (y2 - y0) * bx) / (ax * by - ay * bx);
+  return [x0 + t * ax, y0 + t * ay];
+}
+
+/** Where the line from a point inside a circle about the origin through another point leaves it. */
+export function onCircle([x0, y0]: Point, [x1, y1]: Point, r: number): Point {
+  const [dx, dy] = [x1 - x0, y1 - y0];
+  const [a, b, c] = [dx * dx + dy * dy, x0 * dx + y0 * dy, x0 * x0 + y0 * y0 - r * r];
+  const t = (-b + Math.sqrt(b * b - a * c)) / a;
+  return [x0 + t * dx, y0 + t * dy];
+}

@@ -24,6 +24,12 @@ test('what is named is kept, and the field never takes the ground by default', (
     'border-alternate': 'cream',
     corner: 'brick',
     'corner-alternate': 'navy',
+    'inner-border': 'cream',
+    'inner-border-alternate': 'navy',
+    inset: 'cream',
+    medallion: 'navy',
+    'medallion-alternate': 'cream',
+    lettering: 'navy',
   });
 });
 

@@ -27,3 +27,17 @@ export const KNOWN: Motif[] = [
   motif('plain', 'corner'),
   motif('fan', 'corner'),
 ];
+
+const ONE_WAY = { across: { mirrors: [], whole: [0], half: [] }, along: PLAIN };
+
+/** The same with motifs for what can be laid over a field, and borders that turn their corners in their own way or not in every way. */
+export const RICHER: Motif[] = [
+  ...KNOWN,
+  { ...motif('frame', 'field'), rooms: ({ across, along }) => [{ x: 0, y: 0, across: across / 2, along: along / 2 }] },
+  { ...motif('key', 'border'), corner() {} },
+  { ...motif('vine', 'border'), lines: ONE_WAY, refuses: { mitre: 'the stem would break on the diagonal' } },
+  { ...motif('wave', 'border'), lines: ONE_WAY },
+  motif('rose', 'medallion', {
+    petals: { kind: 'count', says: 'petals of the rose', min: 4, max: 16, default: 8 },
+  }),
+];

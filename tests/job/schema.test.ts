@@ -15,7 +15,8 @@ function keysOf(schema: JsonSchema, path: Path = []): [Path, JsonSchema][] {
     [[...path, key], value],
     ...keysOf(value, [...path, key]),
   ]);
-  return [...own, ...(schema.anyOf ?? []).flatMap((form) => keysOf(form, path))];
+  const forms = [...(schema.anyOf ?? []), ...(schema.items ? [schema.items] : [])];
+  return [...own, ...forms.flatMap((form) => keysOf(form, path))];
 }
 
 const REQUIRED = [
@@ -30,6 +31,11 @@ const REQUIRED = [
   'wish',
   'near',
   'far',
+  'field.alternate.by',
+  'field.inset.motif',
+  'inner border.motif',
+  'medallion.motif',
+  'lettering.text',
 ];
 
 describe('the JSON Schema', () => {
@@ -75,7 +81,7 @@ describe('the JSON Schema', () => {
 
   test('its examples are accepted by the reader', () => {
     const base = 'evenfield: 1\nunits: in\nsurface: floor-cloth\nfield: { motif: diamond }\n';
-    for (const key of ['tape', 'border', 'reserve', 'palette', 'stencil', 'title'] as const) {
+    for (const key of ['tape', 'border', 'reserve', 'palette', 'lettering', 'stencil', 'title'] as const) {
       const example = keys.find(([path]) => path.join('.') === key)![1].examples![0];
       const text = `${base}overall: { across: 48, along: 84 }\n${key}: ${example}\n`;
       expect(readJob(text, 'f', KNOWN), text).toMatchObject({ ok: true });

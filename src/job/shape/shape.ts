@@ -8,6 +8,7 @@ import { coloursShape, paletteShape } from './colours.ts';
 import { fieldShape } from './field.ts';
 import { medallionShape } from './laid-over.ts';
 import { lengthsIn } from './lengths.ts';
+import { letteringShape } from './lettering.ts';
 import { overallShape, siteShape } from './site.ts';
 import { stencilShape } from './stencil.ts';
 
@@ -73,6 +74,7 @@ export function jobShape({ known, bare, partial = false }: ShapeContext) {
       border: borderShape(lengths, known).optional(),
       'inner border': innerShape(lengths, known).optional(),
       medallion: medallionShape(known).optional(),
+      lettering: letteringShape(lengths).optional(),
       reserve: reserveShape(lengths).optional(),
       palette: paletteShape().optional(),
       colours: coloursShape().optional(),
