@@ -57,8 +57,9 @@ export function turningPoints(p0: number, p1: number, p2: number, p3: number): n
   if (Math.abs(a) < 1e-12) return Math.abs(b) < 1e-12 ? [] : [-c / b].filter(inside);
   const root = b * b - 4 * a * c;
   if (root < 0) return [];
-  const s = Math.sqrt(root);
-  return [(-b - s) / (2 * a), (-b + s) / (2 * a)].filter(inside);
+  // Added up this way round, nearly equal terms are never taken from each other (a is next to nothing on a raised quadratic).
+  const q = -(b + (b < 0 ? -1 : 1) * Math.sqrt(root)) / 2;
+  return q === 0 ? [] : [q / a, c / q].filter(inside);
 }
 
 /** One coordinate of a cubic at parameter `t`. */

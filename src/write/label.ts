@@ -1,4 +1,5 @@
-import { bytesOf, FACE } from './face.ts';
+import { bytesOf } from '../units/data-address.ts';
+import { FACE } from './face.ts';
 import { type LabelPlace, type Lettering, lettering } from './lettering.ts';
 
 export { CAPITAL, LabelError, type LabelPlace, type Lettering } from './lettering.ts';
@@ -8,7 +9,7 @@ let loading: Promise<Lettering> | undefined;
 /** The lettering of every label, loaded once, on first use. */
 export function loadLettering(): Promise<Lettering> {
   loading ??= import('opentype.js/dist/opentype.mjs').then(({ parse }) =>
-    lettering(parse(bytesOf(FACE)) as unknown as Parameters<typeof lettering>[0]),
+    lettering(parse(bytesOf(FACE).buffer) as unknown as Parameters<typeof lettering>[0]),
   );
   return loading;
 }
