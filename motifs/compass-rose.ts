@@ -1,16 +1,12 @@
 import type { Point } from '../src/geometry/path.ts';
-import { CENTRED, defineMotif } from '../src/motif/motif.ts';
-import { arc, circle, inset, movedPen, polygon } from '../src/motif/shapes.ts';
+import { defineMotif, type Lines } from '../src/motif/motif.ts';
+import { crossing, inset, movedPen, polygon, ringBar } from '../src/motif/shapes.ts';
 
+/** Points and ring are parted on both centre lines. */
+const PARTED: Lines = { mirrors: [0, 0.5], whole: [0, 0.5], half: [] };
 /** Of a medallion 1 wide: reach of the four long points and of the ring round them. */
-const LONG = 0.4;
+const LONG = 0.41;
 const RING = 0.485;
-
-const crossing = ([x0, y0]: Point, [x1, y1]: Point, [x2, y2]: Point, [x3, y3]: Point): Point => {
-  const [ax, ay, bx, by] = [x1 - x0, y1 - y0, x3 - x2, y3 - y2];
-  const t = ((x2 - x0) * by - (y2 - y0) * bx) / (ax * by - ay * bx);
-  return [x0 + t * ax, y0 + t * ay];
-};
 
 /**
  * Four long points over four shorter ones, each split along its middle by a rib, within a ring of bars. Laid out on a cell of 1 × 1 and
@@ -38,14 +34,17 @@ export default defineMotif({
     bars: { kind: 'count', says: 'bars of the ring in a quarter of it', min: 2, max: 6, default: 4 },
   },
   ratio: 1,
-  lines: { across: CENTRED, along: CENTRED },
+  lines: { across: PARTED, along: PARTED },
   made: 'sheet',
   draw({ across, along }, { waist, short, bars }, pen) {
     const unit = movedPen(pen, ([x, y]) => [across * x, along * y]);
     const rib = 0.012;
     const quarters = [0, 1, 2, 3].flatMap((i) => {
       const [c, s] = [Math.cos((i * Math.PI) / 2), Math.sin((i * Math.PI) / 2)];
-      return [1, -1].map((hand) => ([x, y]: Point): Point => [c * x - s * hand * y, s * x + c * hand * y]);
+      return [1, -1].map(
+        (hand) =>
+          ([x, y]: Point): Point => [c * x - s * hand * y, s * x + c * hand * y],
+      );
     });
     const ray = (r: number, angle: number): Point => [r * Math.cos(angle), r * Math.sin(angle)];
     const notch = ray(waist * LONG, Math.PI / 4);
@@ -56,17 +55,7 @@ export default defineMotif({
     for (const place of quarters) polygon(unit, inset([[0, 0], [LONG, 0], notch], [rib / 2, 0, rib / 2]).map(place));
     unit.part('medallion-alternate');
     for (const place of quarters) polygon(unit, inset([notch, under, tip], [rib, 0, rib / 2]).map(place));
-    const [inner, outer] = [LONG + 0.035, RING];
-    const step = Math.PI / 2 / bars;
-    for (let i = 0; i < 4 * bars; i++) {
-      const [a, b] = [step / 2 - rib / inner, step / 2 - rib / outer];
-      const axis = (i + 0.5) * step;
-      unit.moveTo(...ray(outer, axis - b));
-      arc(unit, 0, 0, outer, outer, axis - b, axis + b);
-      unit.lineTo(...ray(inner, axis + a));
-      arc(unit, 0, 0, inner, inner, axis + a, axis - a);
-      unit.close();
-    }
-    void circle;
+    const half = Math.PI / 4 / bars;
+    for (let i = 0; i < 4 * bars; i++) ringBar(unit, (2 * i + 1) * half, half, LONG + 0.03, RING, 2 * rib);
   },
 });

@@ -1,16 +1,17 @@
 import { CENTRED, defineMotif } from '../src/motif/motif.ts';
 import { band, rectangle } from '../src/motif/shapes.ts';
 
-/**
- * A course of square blocks under a fillet, which lies on the outer edge. The ground between two blocks is two thirds of a block's
- * width, and true to shape a block is twice as deep as it is wide (Vitruvius, De architectura III.5.11).
- */
+/** Width of a block as a share of a repeat: the ground beside it is two thirds as wide. */
 const BLOCK = 3 / 5;
 /** Depth of the fillet and of the ground under it, as shares of the border. */
 const FILLET = 0.17;
 const GROUND = 0.05;
 const DEPTH = 1 - FILLET - GROUND;
 
+/**
+ * A course of blocks under a fillet, which lies on the outer edge. The ground between two blocks is two thirds of a block's width, and true to
+ * shape a block is twice as deep as it is wide (Vitruvius, De architectura III.5.11).
+ */
 export default defineMotif({
   name: 'dentil',
   kind: 'border',
@@ -36,14 +37,22 @@ export default defineMotif({
     const [edge, end] = [-size / 2, ((1 - rib) * size) / 2];
     pen.part('border');
     const middle = edge + (FILLET * size) / 2;
-    band(pen, [[end, middle], [middle, middle], [middle, end]], FILLET * size);
+    band(
+      pen,
+      [
+        [end, middle],
+        [middle, middle],
+        [middle, end],
+      ],
+      FILLET * size,
+    );
     const low = edge + (FILLET + GROUND) * size;
-    rectangle(pen, low + DEPTH * size / 2, low + DEPTH * size / 2, DEPTH * size, DEPTH * size);
+    rectangle(pen, low + (DEPTH * size) / 2, low + (DEPTH * size) / 2, DEPTH * size, DEPTH * size);
   },
   draw({ across, along }, { rib }, pen) {
     const edge = -along / 2;
     pen.part('border');
     rectangle(pen, 0, edge + (FILLET * along) / 2, across - rib * along, FILLET * along);
-    rectangle(pen, 0, (FILLET + GROUND) * along / 2, BLOCK * across, DEPTH * along);
+    rectangle(pen, 0, ((FILLET + GROUND) * along) / 2, BLOCK * across, DEPTH * along);
   },
 });

@@ -19,9 +19,9 @@ export default defineMotif({
     rib: {
       kind: 'ratio',
       says: 'width of the ground along the ridge of a leaf as a share of the border',
-      min: 0.02,
-      max: 0.045,
-      default: 0.03,
+      min: 0.025,
+      max: 0.05,
+      default: 0.035,
     },
   },
   ratio: 1,
@@ -30,7 +30,7 @@ export default defineMotif({
   made: 'sheet',
   draw({ across, along }, { leaf, rib }, pen) {
     // A leaf runs from `low` to `high` on the diagonal; its side is an arc of a circle about a point beside it.
-    const [low, high] = [rib * 1.2, 1 - rib / 2];
+    const [low, high] = [rib * 1.2, 1 - rib];
     const length = (high - low) * Math.SQRT2;
     const half = (leaf * length) / 2;
     const radius = (length * length) / (8 * half) + half / 2;

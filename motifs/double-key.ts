@@ -23,7 +23,7 @@ export default defineMotif({
       says: 'width of the ground between two repeats as a share of the border; 0 lets the rails run on',
       min: 0,
       max: 0.05,
-      default: 0.035,
+      default: 0.04,
     },
   },
   ratio: ACROSS / ALONG,
@@ -73,7 +73,8 @@ export default defineMotif({
     const half = (line / 2) * Math.min(dy, 1.3 * dx);
     const x = (i: number, side: number): number => (i - 1.5) * dx + side * half;
     const y = (i: number, side: number): number => (i - 2) * dy + side * half;
-    const end = across / 2 - (rib * along) / 2;
+    // Half a rib before the boundary, but never inside a hook.
+    const end = Math.max(across / 2 - (rib * along) / 2, x(3, 1));
     const key: Point[] = [
       [-end, y(0, -1)],
       [end, y(0, -1)],

@@ -2,7 +2,7 @@ import type { Point } from '../src/geometry/path.ts';
 import { defineMotif } from '../src/motif/motif.ts';
 import { band, polygon } from '../src/motif/shapes.ts';
 
-/** Half a turn brings the key onto itself, nothing mirrors it. The line runs on over every boundary, or stops short of it by half a rib. */
+/** Nothing mirrors the key. Half a turn brings it onto itself, but for the rib at the boundary on the outer edge. */
 const ONE_WAY = { mirrors: [], whole: [0], half: [] };
 
 /** The outermost line of the key lies half a spacing inside the border, so a corner block holds as many lines each way as a repeat. */
@@ -41,12 +41,12 @@ export default defineMotif({
       says: 'width of the ground between two repeats as a share of the border; 0 lets the line run on',
       min: 0,
       max: 0.05,
-      default: 0.035,
+      default: 0.04,
     },
   },
   ratio: 1,
   lines: { across: ONE_WAY, along: ONE_WAY },
-  symmetry: 'p2',
+  symmetry: 'p1',
   refuses: {
     mitre: 'a cut on the diagonal would break the line of the key into loose hooks and chips',
     butt: 'the line of two sides would end in the air on the edge of the work',
@@ -74,8 +74,10 @@ export default defineMotif({
   draw({ across, along }, { turns, line, rib }, pen) {
     const [x, y] = [across / linesIn(turns), along / linesIn(turns)];
     const way = wayThrough(turns).map(([i, j]): Point => [(i - turns) * x, (j - turns) * y]);
-    const end = across / 2 - (rib * along) / 2;
+    const width = line * Math.min(y, 1.4 * x);
+    // Half a rib before the boundary, but never inside the first line that runs along.
+    const end = Math.max(across / 2 - (rib * along) / 2, turns * x + width / 2);
     pen.part('border');
-    band(pen, [[-end, way[0]![1]], ...way.slice(0, -2), [end, way[0]![1]]], line * Math.min(y, 1.4 * x));
+    band(pen, [[-end, way[0]![1]], ...way.slice(0, -2), [end, way[0]![1]]], width);
   },
 });

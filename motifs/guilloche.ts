@@ -18,10 +18,11 @@ function measures(strand: number, rib: number): { half: number; radius: number; 
   return { half, radius, eye: Math.min(radius - half - rib, 0.25 - rib / 2) };
 }
 
-/** The petals of the flower in an eye about the origin, two to the side of +x and two to the other, so that none lies on a boundary. */
+/** Directions, in eighths of a turn, of the petals in an eye: two to the right and two to the left, so that none lies on a boundary. */
 const RIGHT = [-1, 1];
 const ALL = [-3, -1, 1, 3];
 
+/** Petals of the flower in an eye about the origin. */
 function petals(pen: Pen, quarters: number[], eye: number, rib: number): void {
   for (const i of quarters) petal(pen, (i * Math.PI) / 4, rib * 0.8, eye, eye * 0.66);
 }
@@ -68,17 +69,11 @@ export default defineMotif({
     arc(unit, 0, 0, inner, inner, -Math.PI, -Math.PI / 2);
     unit.lineTo(end, -inner);
     unit.close();
-    const quarter = (r: number): [number, number] => {
-      const edge = Math.asin(rib / 2 / r);
-      return [-Math.PI / 2 - edge, edge - Math.PI];
-    };
-    const [far, near] = [0.5 - inner, 0.5 - outer];
-    const [from, to] = quarter(far);
-    const [back, start] = quarter(near);
-    unit.moveTo(end, 0.5 + far * Math.sin(from));
-    arc(unit, 0.5, 0.5, far, far, from, to);
-    unit.lineTo(0.5 + near * Math.cos(start), end);
-    arc(unit, 0.5, 0.5, near, near, start, back);
+    const [far, near] = [end - inner, end - outer];
+    unit.moveTo(end, inner);
+    arc(unit, end, end, far, far, -Math.PI / 2, -Math.PI);
+    unit.lineTo(outer, end);
+    arc(unit, end, end, near, near, -Math.PI, -Math.PI / 2);
     unit.close();
     unit.part('border-alternate');
     petals(unit, ALL, eye, rib);

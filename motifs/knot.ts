@@ -3,7 +3,7 @@ import { defineMotif, PLAIN } from '../src/motif/motif.ts';
 import { arc, band, circle, leaf, movedPen } from '../src/motif/shapes.ts';
 
 /** Half the side of the square on point that the cord encloses, to the middle of the cord; the block is 1 wide. */
-const SQUARE = 0.13;
+const SQUARE = 0.148;
 /** How far the loops reach from the middle. */
 const REACH = 0.485;
 
@@ -25,13 +25,13 @@ export default defineMotif({
   kind: 'corner',
   summary: 'A cord in four loops about a square on point, woven over and under itself.',
   parameters: {
-    cord: { kind: 'ratio', says: 'width of the cord as a share of the block', min: 0.07, max: 0.1, default: 0.09 },
+    cord: { kind: 'ratio', says: 'width of the cord as a share of the block', min: 0.065, max: 0.088, default: 0.08 },
     rib: {
       kind: 'ratio',
       says: 'width of the ground where the cord passes under as a share of the block',
-      min: 0.02,
-      max: 0.03,
-      default: 0.026,
+      min: 0.034,
+      max: 0.044,
+      default: 0.04,
     },
   },
   ratio: 1,
@@ -82,10 +82,10 @@ export default defineMotif({
       cord,
     );
     unit.part('corner-alternate');
-    circle(unit, 0, 0, SQUARE - half - 1.5 * rib);
+    circle(unit, 0, 0, SQUARE - half - 1.2 * rib);
     for (const corner of [1, 3, 5, 7]) {
       const diagonal = (corner * Math.PI) / 4;
-      leaf(unit, ray(diagonal, SQUARE + half + 1.5 * rib), ray(diagonal, 0.66), 2 * (SQUARE - half - 1.3 * rib));
+      leaf(unit, ray(diagonal, SQUARE + half + 1.2 * rib), ray(diagonal, 0.66), 2 * (SQUARE - half - 1.2 * rib));
     }
   },
 });

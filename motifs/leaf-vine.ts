@@ -2,7 +2,7 @@ import type { Point } from '../src/geometry/path.ts';
 import { defineMotif } from '../src/motif/motif.ts';
 import { arc, leaf, movedPen } from '../src/motif/shapes.ts';
 
-/** A glide along the run brings the vine onto itself; it grows one way. */
+/** The vine grows one way. A glide brings it onto itself, but for the rib where its repeats meet on one side. */
 const ONE_WAY = { mirrors: [], whole: [0], half: [] };
 
 const RATIO = 1.3;
@@ -12,12 +12,12 @@ const SWING = 0.11;
 /** Leaves of the half wave that swings inward: root and tip. The other half has their images. */
 const LEAVES: [Point, Point][] = [
   [
-    [-0.57, -0.165],
-    [-0.035, -0.445],
+    [-0.565, -0.182],
+    [-0.035, -0.45],
   ],
   [
-    [-0.43, 0.035],
-    [-0.1, 0.425],
+    [-0.455, 0.04],
+    [-0.13, 0.44],
   ],
 ];
 
@@ -42,19 +42,19 @@ export default defineMotif({
   kind: 'border',
   summary: 'A vine that swings from edge to edge, two leaves to every swing.',
   parameters: {
-    leaf: { kind: 'ratio', says: 'width of a leaf as a share of its length', min: 0.34, max: 0.45, default: 0.42 },
-    stem: { kind: 'ratio', says: 'width of the stem as a share of the border', min: 0.05, max: 0.08, default: 0.065 },
+    leaf: { kind: 'ratio', says: 'width of a leaf as a share of its length', min: 0.34, max: 0.43, default: 0.4 },
+    stem: { kind: 'ratio', says: 'width of the stem as a share of the border', min: 0.05, max: 0.075, default: 0.065 },
     rib: {
       kind: 'ratio',
       says: 'width of the ground between two repeats as a share of the border; 0 lets the stem run on',
       min: 0,
       max: 0.05,
-      default: 0.035,
+      default: 0.04,
     },
   },
   ratio: RATIO,
   lines: { across: ONE_WAY, along: ONE_WAY },
-  symmetry: 'p11g',
+  symmetry: 'p1',
   refuses: {
     mitre: 'the stem would meet its image in a kink, and leaves would be cut; turn with its own corner',
     butt: 'the stems of two sides would end in the air on the edge of the work',
@@ -101,7 +101,7 @@ export default defineMotif({
     for (const [root, tip] of LEAVES) {
       const width = plump * Math.hypot(tip[0] - root[0], tip[1] - root[1]);
       leaf(unit, root, tip, width);
-      const glide = ([px, py]: Point): Point => [px + RATIO / 2 , -py];
+      const glide = ([px, py]: Point): Point => [px + RATIO / 2, -py];
       leaf(unit, glide(root), glide(tip), width);
     }
   },

@@ -11,8 +11,8 @@ export default defineMotif({
   kind: 'medallion',
   summary: 'A cross whose arms end in three lobes, a leaf between every two.',
   parameters: {
-    arm: { kind: 'ratio', says: 'width of an arm as a share of the medallion', min: 0.08, max: 0.14, default: 0.11 },
-    lobe: { kind: 'ratio', says: 'width of a lobe as a share of the medallion', min: 0.13, max: 0.18, default: 0.16 },
+    arm: { kind: 'ratio', says: 'width of an arm as a share of the medallion', min: 0.08, max: 0.12, default: 0.1 },
+    lobe: { kind: 'ratio', says: 'width of a lobe as a share of the medallion', min: 0.14, max: 0.18, default: 0.16 },
   },
   ratio: 1,
   lines: { across: CENTRED, along: CENTRED },

@@ -44,7 +44,10 @@ export default defineMotif({
       for (const turn of [false, true]) {
         polygon(
           pen,
-          bar.map(([x, y]): Point => (turn ? [across * (y - 0.5), along * (x - 0.5)] : [across * (x - 0.5), along * (y - 0.5)])),
+          bar.map(
+            ([x, y]): Point =>
+              turn ? [across * (y - 0.5), along * (x - 0.5)] : [across * (x - 0.5), along * (y - 0.5)],
+          ),
         );
       }
     }

@@ -10,7 +10,7 @@ export default defineMotif({
   kind: 'medallion',
   summary: 'Rows of round-ended petals about an eye, row in the gaps of row.',
   parameters: {
-    pairs: { kind: 'count', says: 'pairs of petals in a row', min: 4, max: 8, default: 6 },
+    pairs: { kind: 'count', says: 'pairs of petals in a row', min: 6, max: 9, default: 6 },
     rings: { kind: 'count', says: 'rows of petals', min: 1, max: 3, default: 2 },
   },
   ratio: 1,
@@ -21,14 +21,11 @@ export default defineMotif({
     const rib = 0.014;
     const half = Math.PI / (2 * pairs);
     const eye = 0.07;
-    const reach = 0.49;
+    const deep = (0.49 - eye) / rings;
     for (let ring = 0; ring < rings; ring++) {
-      const [from, to] = [eye + rib, reach];
-      void from;
       unit.part((rings - ring) % 2 === 1 ? 'medallion' : 'medallion-alternate');
-      const a = eye + ((to - eye) * ring) / rings + rib;
-      const b = eye + ((to - eye) * (ring + 1)) / rings;
-      for (let i = 0; i < 2 * pairs; i++) blade(unit, (2 * i + (ring % 2)) * half, half, a, b, rib);
+      const from = eye + ring * deep;
+      for (let i = 0; i < 2 * pairs; i++) blade(unit, (2 * i + (ring % 2)) * half, half, from + rib, from + deep, rib);
     }
     unit.part('medallion-alternate');
     circle(unit, 0, 0, eye);

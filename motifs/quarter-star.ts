@@ -1,20 +1,6 @@
 import type { Point } from '../src/geometry/path.ts';
 import { defineMotif, PLAIN } from '../src/motif/motif.ts';
-import { arc, inset, movedPen, polygon } from '../src/motif/shapes.ts';
-
-/** Where the line through two points crosses a circle about the origin, between the two. */
-function onCircle([x0, y0]: Point, [x1, y1]: Point, r: number): Point {
-  const [dx, dy] = [x1 - x0, y1 - y0];
-  const [a, b, c] = [dx * dx + dy * dy, x0 * dx + y0 * dy, x0 * x0 + y0 * y0 - r * r];
-  const t = (-b + Math.sqrt(b * b - a * c)) / a;
-  return [x0 + t * dx, y0 + t * dy];
-}
-
-const crossing = ([x0, y0]: Point, [x1, y1]: Point, [x2, y2]: Point, [x3, y3]: Point): Point => {
-  const [ax, ay, bx, by] = [x1 - x0, y1 - y0, x3 - x2, y3 - y2];
-  const t = ((x2 - x0) * by - (y2 - y0) * bx) / (ax * by - ay * bx);
-  return [x0 + t * ax, y0 + t * ay];
-};
+import { arc, crossing, inset, movedPen, onCircle, polygon } from '../src/motif/shapes.ts';
 
 /**
  * A quarter of a star about the outer corner of the block: one long point on the diagonal, half a one along either side, and short
@@ -62,7 +48,10 @@ export default defineMotif({
     const fromHub = (outline: Point[], move: (point: Point) => Point): void => {
       const ring = hub + rib;
       const points = outline.map(move);
-      const [start, end] = [onCircle(points[0]!, points[1]!, ring), onCircle(points[0]!, points[points.length - 1]!, ring)];
+      const [start, end] = [
+        onCircle(points[0]!, points[1]!, ring),
+        onCircle(points[0]!, points[points.length - 1]!, ring),
+      ];
       unit.moveTo(...start);
       for (const point of points.slice(1)) unit.lineTo(...point);
       unit.lineTo(...end);

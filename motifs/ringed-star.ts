@@ -1,6 +1,6 @@
 import type { Point } from '../src/geometry/path.ts';
 import { CENTRED, defineMotif } from '../src/motif/motif.ts';
-import { arc, movedPen, polygon } from '../src/motif/shapes.ts';
+import { movedPen, polygon, ringBar } from '../src/motif/shapes.ts';
 
 /**
  * A star, a dart in every bay between two points, and a ring of bars round them, as many as there are points. Laid out on a cell of 1 × 1 and
@@ -19,7 +19,13 @@ export default defineMotif({
       max: 0.6,
       default: 0.5,
     },
-    ring: { kind: 'ratio', says: 'width of the ring as a share of the medallion', min: 0.03, max: 0.06, default: 0.045 },
+    ring: {
+      kind: 'ratio',
+      says: 'width of the ring as a share of the medallion',
+      min: 0.03,
+      max: 0.06,
+      default: 0.045,
+    },
   },
   ratio: 1,
   lines: { across: CENTRED, along: CENTRED },
@@ -41,14 +47,7 @@ export default defineMotif({
     unit.part('medallion-alternate');
     for (let i = 0; i < count; i++) {
       const axis = (2 * i + 1) * half;
-      const spread = half - rib / inner;
-      void spread;
-      const [a, b] = [half - (rib / 2) / inner, half - (rib / 2) / outer];
-      unit.moveTo(...ray(outer, axis - b));
-      arc(unit, 0, 0, outer, outer, axis - b, axis + b);
-      unit.lineTo(...ray(inner, axis + a));
-      arc(unit, 0, 0, inner, inner, axis + a, axis - a);
-      unit.close();
+      ringBar(unit, axis, half, inner, outer, rib);
       const [c, s] = [Math.cos(axis), Math.sin(axis)];
       const low = waist * reach + 3 * rib;
       const high = reach;

@@ -6,7 +6,7 @@ import { arc, movedPen } from '../src/motif/shapes.ts';
 const ONE_WAY = { mirrors: [], whole: [0], half: [] };
 
 const RATIO = 1.7;
-/** Whole strands between two bindings; as many again, in two parts at either end, are cut off by the bindings. */
+/** Whole strands between two bindings. A strand leans over two others, so the bindings cut off two at either end. */
 const WHOLE = 2;
 /** Half the width of the rope between the round ends of its strands, and how far these stand out; the border is 1 wide. */
 const HALF = 0.4;
@@ -32,6 +32,10 @@ function rightOf([p0, p1, p2, p3]: Curve, x: number): Curve {
   return cut(high);
 }
 
+/**
+ * Strands that lean and swell as they come round to the front, bound with cord at both ends of a repeat: where two repeats meet lie two turns of
+ * it, which also part strands that lean two ways. Laid out on a border 1 wide and stretched to the cell.
+ */
 export default defineMotif({
   name: 'rope',
   kind: 'border',
@@ -64,27 +68,29 @@ export default defineMotif({
     const pitch = (-2 * start) / (WHOLE + 2);
     const lean = 2 * pitch;
     // The strands slant; the ground between them is as wide as a rib square to them.
-    const gap = (rib * Math.hypot(lean, 2 * HALF)) / (2 * HALF);
+    const gap = (1.1 * rib * Math.hypot(lean, 2 * HALF)) / (2 * HALF);
     /** The line between two strands, from the inner edge of the rope to the outer, less half the gap. */
     const edge = (i: number, side: number): Curve => {
       const x = start + i * pitch + (side * gap) / 2;
       return [
         [x, HALF],
-        [x + 0.4 * lean, HALF * 0.72],
-        [x + 0.6 * lean, -HALF * 0.72],
+        [x + 0.36 * lean, HALF * 0.5],
+        [x + 0.64 * lean, -HALF * 0.5],
         [x + lean, -HALF],
       ];
     };
+    /** Strand `i`; those below 0 are cut off by the binding on the left. */
     const strand = (to: Pen, i: number): void => {
       const [left, right] = [rightOf(edge(i, 1), start), rightOf(edge(i + 1, -1), start)];
-      const open = i >= 0;
+      const roundTo = ([x0, y0]: Point, [x1, y1]: Point, way: 1 | -1): void => {
+        const out = (4 / 3) * ROUND * way;
+        to.curveTo(x0 - way * 0.1 * pitch, y0 + out, x1 + way * 0.05 * pitch, y1 + out, x1, y1);
+      };
       to.moveTo(...left[0]);
       to.curveTo(...left[1], ...left[2], ...left[3]);
-      const bulge = (from: Point, end: Point, out: number): void =>
-        to.curveTo(from[0] + pitch * 0.1, from[1] + out * 1.4, end[0] - pitch * 0.05, end[1] + out * 1.4, ...end);
-      bulge(left[3], right[3], -ROUND);
+      roundTo(left[3], right[3], -1);
       to.curveTo(...right[2], ...right[1], ...right[0]);
-      if (open) to.curveTo(right[0][0] - pitch * 0.1, right[0][1] + 1.4 * ROUND, left[0][0] + pitch * 0.05, left[0][1] + 1.4 * ROUND, ...left[0]);
+      if (i >= 0) roundTo(right[0], left[0], 1);
       to.close();
     };
     pen.part('border');

@@ -33,7 +33,7 @@ export default defineMotif({
       says: 'width of the ground between two repeats as a share of the border; 0 lets the band run on',
       min: 0,
       max: 0.05,
-      default: 0.035,
+      default: 0.04,
     },
   },
   ratio: RATIO,
@@ -60,15 +60,16 @@ export default defineMotif({
     // A spray of three leaves on the diagonal, from the inner corner of the band.
     const ray = (r: number, angle: number): Point => [base + r * Math.cos(angle), base + r * Math.sin(angle)];
     const reach = 1 - base;
-    leaf(unit, ray(0.3 * reach, Math.PI / 4), ray(1.28 * reach, Math.PI / 4), 0.26 * reach);
+    leaf(unit, ray(0.36 * reach, Math.PI / 4), ray(1.28 * reach, Math.PI / 4), 0.25 * reach);
     for (const side of [-1, 1]) {
       const angle = Math.PI / 4 + side * 0.47;
-      leaf(unit, ray(0.13 * reach, angle), ray(0.88 * reach, angle), 0.19 * reach);
+      leaf(unit, ray(0.17 * reach, angle), ray(0.88 * reach, angle), 0.17 * reach);
     }
   },
   draw({ across, along }, { strand, base, rib }, pen) {
     const unit = movedPen(pen, ([x, y]) => [(across / RATIO) * x, along * (y - 0.5)]);
-    const end = RATIO / 2 - rib / 2 / (across / along / RATIO);
+    // The ground between two repeats is as wide however far they are pulled.
+    const end = RATIO / 2 - ((rib / 2) * along * RATIO) / across;
     const step = strand * 0.98;
     const radius = (1 - OVER - base - step + strand) / 2;
     const x = RATIO / 2 - BEYOND - radius;
@@ -77,21 +78,22 @@ export default defineMotif({
     /** Half circles about the middle of the curl and a step beside it, by turns. */
     const swing = (beside: number, r: number, from: number, to: number): void =>
       arc(unit, x + beside, y, r, r, from, to);
-    const half = Math.PI;
+    const left = x - radius - flare;
+    const turn = Math.PI;
 
     unit.part('border');
     unit.moveTo(-end, 0);
     unit.lineTo(-end, base);
-    arc(unit, x - radius - flare, base + flare, flare, flare, -half / 2 + Math.asin(Math.max(0, (-end - (x - radius - flare))) / flare), 0);
+    arc(unit, left, base + flare, flare, flare, Math.asin(Math.max(0, -end - left) / flare) - turn / 2, 0);
     unit.lineTo(x - radius, y);
-    swing(0, radius, half, 0);
-    swing(step, radius - step, 0, -half);
-    swing(0, radius - 2 * step, half, 0);
-    arc(unit, x + radius - 2 * step - strand / 2, y, strand / 2, strand / 2, 0, -half);
-    swing(0, radius - 2 * step - strand, 0, half);
-    swing(step, radius - step - strand, -half, 0);
-    swing(0, radius - strand, 0, half);
-    swing(step, radius + step - strand, half, half * 1.5);
+    swing(0, radius, turn, 0);
+    swing(step, radius - step, 0, -turn);
+    swing(0, radius - 2 * step, turn, 0);
+    arc(unit, x + radius - 2 * step - strand / 2, y, strand / 2, strand / 2, 0, -turn);
+    swing(0, radius - 2 * step - strand, 0, turn);
+    swing(step, radius - step - strand, -turn, 0);
+    swing(0, radius - strand, 0, turn);
+    swing(step, radius + step - strand, turn, turn * 1.5);
     unit.lineTo(end, base);
     unit.lineTo(end, 0);
     unit.close();

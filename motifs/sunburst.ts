@@ -8,8 +8,8 @@ export default defineMotif({
   kind: 'medallion',
   summary: 'A disc with long and short rays by turns.',
   parameters: {
-    pairs: { kind: 'count', says: 'pairs of long rays', min: 4, max: 12, default: 8 },
-    disc: { kind: 'ratio', says: 'width of the disc as a share of the medallion', min: 0.24, max: 0.4, default: 0.32 },
+    pairs: { kind: 'count', says: 'pairs of long rays', min: 3, max: 7, default: 5 },
+    disc: { kind: 'ratio', says: 'width of the disc as a share of the medallion', min: 0.28, max: 0.42, default: 0.34 },
     short: {
       kind: 'ratio',
       says: 'reach of the short rays as a share of the long ones’',
@@ -27,11 +27,19 @@ export default defineMotif({
     const reach = 0.49;
     const foot = disc / 2 + rib;
     const half = Math.PI / (4 * pairs);
-    const spread = half - Math.asin(rib / 2 / foot);
+    /** Its flanks follow the ground between two rays as far as the shoulders, then it runs to a point. */
     const ray = (axis: number, tip: number): void => {
-      const at = (r: number, angle: number): Point => [r * Math.cos(angle), r * Math.sin(angle)];
-      unit.moveTo(...at(tip, axis));
-      unit.lineTo(...at(foot, axis + spread));
+      const shoulder = foot + 0.22 * (tip - foot);
+      const at = (r: number, side: number): Point => {
+        const angle = axis + side * (half - Math.asin(rib / 2 / r));
+        return [r * Math.cos(angle), r * Math.sin(angle)];
+      };
+      const spread = half - Math.asin(rib / 2 / foot);
+      unit.moveTo(...at(foot, -1));
+      unit.lineTo(...at(shoulder, -1));
+      unit.lineTo(tip * Math.cos(axis), tip * Math.sin(axis));
+      unit.lineTo(...at(shoulder, 1));
+      unit.lineTo(...at(foot, 1));
       arc(unit, 0, 0, foot, foot, axis + spread, axis - spread);
       unit.close();
     };

@@ -3,7 +3,7 @@ import { CENTRED, defineMotif } from '../src/motif/motif.ts';
 import { circle, leaf, movedPen } from '../src/motif/shapes.ts';
 
 /**
- * Four sprays of leaves that start in pairs from bindings near and far and meet left and right at a berry, open in the middle for letters. Laid
+ * Four sprays of leaves that start in pairs from a berry near and far and meet left and right at another, open in the middle for letters. Laid
  * out on a cell of 1 × 1 and stretched to the cell.
  */
 export default defineMotif({
@@ -11,8 +11,8 @@ export default defineMotif({
   kind: 'medallion',
   summary: 'A laurel wreath of four sprays, open in the middle.',
   parameters: {
-    leaves: { kind: 'count', says: 'pairs of leaves in a quarter', min: 4, max: 8, default: 5 },
-    leaf: { kind: 'ratio', says: 'width of a leaf as a share of its length', min: 0.3, max: 0.42, default: 0.36 },
+    leaves: { kind: 'count', says: 'pairs of leaves in a quarter', min: 4, max: 7, default: 5 },
+    leaf: { kind: 'ratio', says: 'width of a leaf as a share of its length', min: 0.3, max: 0.38, default: 0.35 },
   },
   ratio: 1,
   lines: { across: CENTRED, along: CENTRED },
@@ -20,16 +20,17 @@ export default defineMotif({
   draw({ across, along }, { leaves, leaf: plump }, pen) {
     const unit = movedPen(pen, ([x, y]) => [across * x, along * y]);
     const radius = 0.385;
-    const start = 0.1;
-    const end = Math.PI / 2 - 0.1;
-    const step = (end - start) / leaves;
+    const start = 0.13;
+    // A leaf is as long round the wreath as this many steps; the last tip stays clear of the line between the sprays.
+    const long = 1.25;
+    const step = (Math.PI / 2 - start - 0.035) / (leaves - 1 + long);
     const at = (r: number, angle: number): Point => [r * Math.cos(angle), r * Math.sin(angle)];
     const spray = (sx: number, sy: number): void => {
       const quarter = movedPen(unit, ([x, y]) => [sx * x, sy * y]);
       for (let i = 0; i < leaves; i++) {
-        // Angles run from the binding, on the along line, towards the berry.
+        // Angles run from the near or far berry towards the one at the side.
         const root = Math.PI / 2 - (start + i * step);
-        const tip = root - 1.25 * step;
+        const tip = root - long * step;
         for (const side of [-1, 1]) {
           const from = at(radius + side * 0.012, root);
           const to = at(radius + side * 0.09, tip);
@@ -40,6 +41,9 @@ export default defineMotif({
     unit.part('medallion');
     for (const sx of [-1, 1]) for (const sy of [-1, 1]) spray(sx, sy);
     unit.part('medallion-alternate');
-    for (const side of [-1, 1]) circle(unit, side * radius, 0, 0.03);
+    for (const side of [-1, 1]) {
+      circle(unit, side * radius, 0, 0.032);
+      circle(unit, 0, side * radius, 0.032);
+    }
   },
 });
