@@ -24,8 +24,8 @@ export async function bench(): Promise<Row[]> {
     for (let n = 0; n < 16; n++) rectangle(pen, 24 * (n % 4) - 36, 24 * Math.floor(n / 4) - 36, 20, 20);
   });
   const units: [string, Piece[], 'motif' | 'letter', number][] = [
-    ['ring', rings(0, 0, 30, 20), 'motif', 150],
-    ['star of 8 in a disc', drawn((pen) => [circle(pen, 0, 0, 40), star(pen, 0, 0, 8, 30, 15)]), 'motif', 150],
+    ['ring', rings(0, 0, 30, 20), 'motif', 250],
+    ['star of 8 in a disc', drawn((pen) => [circle(pen, 0, 0, 40), star(pen, 0, 0, 8, 30, 15)]), 'motif', 250],
     ['net of 16 squares', net, 'motif', 600],
     ['letter B, Libre Baskerville', await letter('Libre Baskerville', 'B', 80), 'letter', 150],
     ['letter 8, Barlow', await letter('Barlow', '8', 80), 'letter', 150],

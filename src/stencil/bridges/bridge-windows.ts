@@ -1,0 +1,123 @@
+import { loadBooleans } from '../../geometry/booleans.ts';
+import { pieceArea, piecesBox } from '../../geometry/measure.ts';
+import type { Box, Piece } from '../../geometry/path.ts';
+import { type Clipper, loadClipper } from '../clip.ts';
+import { selfNecks } from '../necks.ts';
+import { openingOf } from '../opening.ts';
+import type { Soundness } from '../sheet.ts';
+import { soundness } from '../soundness.ts';
+import type { Bridge, Bridged, BridgeSettings, Unmended } from './bridge.ts';
+import { cutStrips } from './cut-strips.ts';
+import { neckStrip } from './neck.ts';
+import { outlinesOf } from './outline.ts';
+import { middleOfSpan, stripOf } from './span.ts';
+import { chooseForUnit } from './unit.ts';
+
+/** An island wider than this, mm, gets two bridges (common practice, no source). */
+const TWO_OVER = 25;
+/** Rounds of bridging islands, and of widening necks: each round may lay bare what the next mends. */
+const ISLAND_ROUNDS = 3;
+const NECK_ROUNDS = 16;
+
+/** Room enough round the windows that only they are judged, not the sheet's edge. */
+function frameOf(windows: Piece[], bridge: number): Box {
+  const { left, top, right, bottom } = piecesBox(windows);
+  const room = 4 * bridge + 10;
+  return { left: left - room, top: top - room, right: right + room, bottom: bottom + room };
+}
+
+const areaOf = (pieces: Piece[]): number => pieces.reduce((sum, piece) => sum + pieceArea(piece), 0);
+
+function faultsOf(found: Soundness, loose: Unmended[]): Unmended[] {
+  const weak = found.weak.map((one) => ({ ...one, says: 'less of the sheet is left here than the least bridge' }));
+  const narrow = found.narrow.map((one) => ({ ...one, says: 'the window is narrower here than the least window' }));
+  return [...loose, ...weak, ...narrow];
+}
+
+/** Shares of a bridge at which thinner necks are looked for. */
+const THINNER = [0.1, 0.3, 0.5, 0.7, 0.8, 0.9];
+
+/** Flakes of sheet too small to be missed at half a bridge's width, yet hanging on a neck thinner still: they would tear off. */
+const flakes = (windows: Piece[], width: number, clipper: Clipper): Soundness['weak'] =>
+  windows.flatMap((piece) => {
+    const opening = openingOf(piece);
+    for (const share of THINNER) {
+      const weak = selfNecks(clipper, opening, share * width);
+      if (weak.length > 0) return weak;
+    }
+    return [];
+  });
+
+/**
+ * Adds bridges to the windows of one sheet unit, so that nothing falls out and nothing is held by less than a bridge.
+ *
+ * Islands (what lies in the holes of a window) get bridges as short as can be, on the drawing's own mirror lines where it has some, away from tips and
+ * the ends of curves, evenly round the island; a symmetrical drawing gets symmetrical bridges. Necks that are too thin are widened. Sides of windows away
+ * from a bridge come back unchanged; chips narrower than a window that a bridge would leave are given up.
+ * @param windows painted pieces that do not overlap, mm
+ * @returns what could not be mended is named, never left unsaid
+ */
+export async function bridgeWindows(windows: Piece[], settings: BridgeSettings): Promise<Bridged> {
+  if (windows.length === 0) return { windows: [], bridges: [], lost: 0, unmended: [] };
+  const { bridge: width, window, atLeastTwoOver = TWO_OVER, style = 'motif' } = settings;
+  const [booleans, clipper] = [await loadBooleans(), await loadClipper()];
+  const before = areaOf(windows);
+  const bridges: Bridge[] = [];
+  let left = windows;
+  let loose: Unmended[] = [];
+  for (let round = 0; round < ISLAND_ROUNDS; round++) {
+    const choice = chooseForUnit(left, { width, window, atLeastTwoOver }, style);
+    loose = choice.loose.map(({ box, centre: [x, y] }) => ({
+      x,
+      y,
+      width: Math.max(box.right - box.left, box.bottom - box.top),
+      says: 'this piece of the sheet would fall out, and there is no room for a bridge',
+    }));
+    if (choice.spans.length === 0) break;
+    const added = choice.spans.map((span): Bridge => {
+      return {
+        kind: 'island',
+        piece: stripOf(span, width),
+        at: middleOfSpan(span),
+        way: span.way,
+        width,
+        length: span.length,
+      };
+    });
+    bridges.push(...added);
+    left = cutStrips(
+      left,
+      added.map(({ piece }) => piece),
+      settings,
+      booleans,
+      clipper,
+    );
+  }
+
+  const judge = async (): Promise<Soundness> => {
+    const found = await soundness(
+      { outline: frameOf(windows, width), windows: left, keys: [] },
+      { bridge: width, window },
+    );
+    return found.weak.length > 0 ? found : { ...found, weak: flakes(left, width, clipper) };
+  };
+  let found = await judge();
+  for (let round = 0; round < NECK_ROUNDS && found.weak.length > 0; round++) {
+    const outlines = outlinesOf(left);
+    const added = found.weak.flatMap((weak): Bridge[] => {
+      const strip = neckStrip(outlines, weak, width);
+      return strip ? [{ kind: 'neck', ...strip, width }] : [];
+    });
+    if (added.length === 0) break;
+    bridges.push(...added);
+    left = cutStrips(
+      left,
+      added.map(({ piece }) => piece),
+      settings,
+      booleans,
+      clipper,
+    );
+    found = await judge();
+  }
+  return { windows: left, bridges, lost: before > 0 ? 1 - areaOf(left) / before : 0, unmended: faultsOf(found, loose) };
+}
