@@ -11,8 +11,7 @@ import { arc } from '../src/motif/shapes.ts';
 export default defineMotif({
   name: 'quatrefoil',
   kind: 'field',
-  summary:
-    'Four-lobed leaves, each within a cusped band, lobe to lobe; four-pointed stars of ground show between them.',
+  summary: 'Four-lobed leaves, each within a cusped band, lobe to lobe, stars of ground between them.',
   parameters: {
     roundness: {
       kind: 'ratio',

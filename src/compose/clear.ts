@@ -23,7 +23,7 @@ const within = (edge: number, low: number, high: number): number => Math.min(Mat
 
 /**
  * Takes a rectangle out of what is painted: shapes outside it stay, shapes inside it go, shapes that its edge crosses are cut, each distinct
- * crossing once.
+ * crossing once. An inset stands whole or not at all.
  */
 export async function clearRoom(regions: Region[], room: Box): Promise<Region[]> {
   const { subtract } = await loadBooleans();
@@ -50,7 +50,7 @@ export async function clearRoom(regions: Region[], room: Box): Promise<Region[]>
         reach.top >= window.top - TOUCH &&
         reach.bottom <= window.bottom + TOUCH;
       if (apart) outside.push(x, y);
-      else if (!inside) {
+      else if (!inside && region.part !== 'inset') {
         const key = Object.values(window)
           .map((edge) => Math.round(edge * 1e5))
           .join(' ');

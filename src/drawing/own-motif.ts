@@ -7,6 +7,7 @@ import { tidy } from './area/tidy.ts';
 import { MOST_RINGS } from './limits.ts';
 import type { Notes } from './notes.ts';
 import { refuse } from './refusal.ts';
+import { symmetryOf } from './symmetry.ts';
 import { colourName } from './syntax/colour.ts';
 
 /** A repeat may be at most this many times as long one way as the other. */
@@ -97,13 +98,7 @@ function partsOf({ colours, ground }: Regions, notes: Notes): { key: string; pie
 }
 
 /** A motif that draws what shows of the drawing into any cell, one repeat filling the cell. */
-export function ownMotif(
-  regions: Regions,
-  page: Box | undefined,
-  name: string,
-  notes: Notes,
-  linesOf: (motif: Motif) => Pick<Motif, 'lines' | 'symmetry'>,
-): Motif {
+export function ownMotif(regions: Regions, page: Box | undefined, name: string, notes: Notes): Motif {
   const found = partsOf(regions, notes);
   const box = page ?? piecesBox(found.flatMap(({ pieces }) => pieces));
   const ratio = boxHeight(box) / boxWidth(box);
@@ -134,5 +129,5 @@ export function ownMotif(
       }
     },
   };
-  return { ...motif, ...linesOf(motif) };
+  return { ...motif, ...symmetryOf(motif, notes) };
 }

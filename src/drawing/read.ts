@@ -1,5 +1,5 @@
 import { good, type Issue, type Result } from '../issue.ts';
-import { CENTRED, type Motif } from '../motif/motif.ts';
+import type { Motif } from '../motif/motif.ts';
 import { loadClipper } from './area/clipper.ts';
 import { layOut } from './area/scene.ts';
 import { TooMuch } from './area/shaper.ts';
@@ -28,7 +28,7 @@ async function read(svg: string, name: string): Promise<OwnDrawing> {
   const library = await loadClipper();
   const scene = layOut(marks, page, library);
   const regions = await workOut(scene, library, notes);
-  const motif = ownMotif(regions, scene.page, name, notes, () => ({ lines: { across: CENTRED, along: CENTRED } }));
+  const motif = ownMotif(regions, scene.page, name, notes);
   return { motif, notes: notes.list() };
 }
 

@@ -51,7 +51,7 @@ export const alternating = (lines: Lines): Lines => {
   return {
     mirrors,
     whole: lines.whole.filter((at) => among(at, [0])),
-    half: mirrors.filter((at) => !among(at, lines.whole)),
+    half: mirrors,
   };
 };
 

@@ -1,23 +1,30 @@
 import type { Layout } from '../fit/layout.ts';
 import type { Job } from '../job/job.ts';
 import type { Motif } from '../motif/motif.ts';
+import { alternates } from './alternate.ts';
 import { joints } from './joints.ts';
 import { marksAt, type Place } from './place.ts';
 import type { GuideLine } from './schedule.ts';
+import { halfRoom, stripPlaces } from './strip.ts';
 
 /** Sideways from the axis, mm; `side` is 1 to the right and -1 to the left. Repeats are counted from the left edge of the field. */
-function placesBeside(layout: Layout, side: 1 | -1, field?: Motif): Place[] {
-  const { border, reserve, pitch, phase } = layout;
+function placesBeside(layout: Layout, job: Job, side: 1 | -1, field?: Motif): Place[] {
+  const { pitch, phase } = layout;
   const half = layout.field.across / 2;
   const piece = field?.counts?.many ?? 'repeats';
+  const column = alternates(job, 'across');
+  const edge = layout.work.across / 2;
   const places: Place[] = [];
   for (const joint of joints(layout.field.across, pitch.across, phase.across, field?.counts?.across)) {
     const at = side * (joint.at - half);
-    if (at > 1e-6) places.push({ at, for: `between ${piece} ${joint.before} and ${joint.before + 1}` });
+    const kind = joint.begins === undefined ? '' : column(joint.begins);
+    if (at > 1e-6) places.push({ at, for: `between ${piece} ${joint.before} and ${joint.before + 1}${kind}` });
   }
+  const room = halfRoom(layout, job.medallion, 'across');
+  if (room !== undefined) places.push({ at: room, for: 'edge of the room of the medallion' });
   places.push({ at: half, for: 'edge of the field' });
-  if (border > 0) places.push({ at: half + reserve.across, for: 'inner edge of the border' });
-  places.push({ at: half + reserve.across + border, for: 'edge of the work' });
+  for (const place of stripPlaces(layout, 'across').reverse()) places.push({ ...place, at: edge - place.at });
+  places.push({ at: edge, for: 'edge of the work' });
   return places;
 }
 
@@ -40,7 +47,7 @@ export function acrossLines(layout: Layout, job: Job, field?: Motif): GuideLine[
     says: `Square to the axis, to the ${runs}, at each end of the field and at mid-run. ${axisRuns(layout, field)}`,
     datum: 'the axis',
     runs,
-    marks: marksAt(placesBeside(layout, side, field), job.step),
+    marks: marksAt(placesBeside(layout, job, side, field), job.step),
   });
   return [line('across-left', 'left', -1), line('across-right', 'right', 1)];
 }

@@ -1,9 +1,11 @@
 import type { Layout } from '../fit/layout.ts';
 import type { Job } from '../job/job.ts';
 import type { Motif } from '../motif/motif.ts';
+import { alternates } from './alternate.ts';
 import { joints } from './joints.ts';
 import { marksAt, type Place } from './place.ts';
 import type { GuideLine } from './schedule.ts';
+import { halfRoom, stripPlaces } from './strip.ts';
 import { limitsOf } from './words.ts';
 
 /** Everything that is marked from the near end to the far end, mm from the near limit. */
@@ -12,16 +14,25 @@ export function alongPlaces(layout: Layout, job: Job, field?: Motif): Place[] {
   const end = gaps.near + work.along;
   const fieldBegins = gaps.near + border + reserve.along;
   const fieldEnds = end - border - reserve.along;
+  const middle = gaps.near + work.along / 2;
+  const strip = stripPlaces(layout, 'along');
+  const row = alternates(job, 'along');
   const piece = field?.counts?.many ?? 'repeats';
   const places: Place[] = [{ at: gaps.near, for: 'work begins' }];
-  if (border > 0) places.push({ at: gaps.near + border, for: 'inner edge of the border' });
+  for (const place of strip) places.push({ ...place, at: gaps.near + place.at });
   places.push({ at: fieldBegins, for: 'field begins' });
   for (const joint of joints(layout.field.along, pitch.along, phase.along, field?.counts?.along)) {
-    places.push({ at: fieldBegins + joint.at, for: `between ${piece} ${joint.before} and ${joint.before + 1}` });
+    const kind = joint.begins === undefined ? '' : row(joint.begins);
+    places.push({ at: fieldBegins + joint.at, for: `between ${piece} ${joint.before} and ${joint.before + 1}${kind}` });
   }
-  places.push({ at: gaps.near + work.along / 2, for: 'mid-run' });
+  const room = halfRoom(layout, job.medallion, 'along');
+  if (room !== undefined) {
+    places.push({ at: middle - room, for: 'room of the medallion begins' });
+    places.push({ at: middle + room, for: 'room of the medallion ends' });
+  }
+  places.push({ at: middle, for: 'mid-run' });
   places.push({ at: fieldEnds, for: 'field ends' });
-  if (border > 0) places.push({ at: end - border, for: 'inner edge of the border' });
+  for (const place of strip) places.push({ ...place, at: end - place.at });
   places.push({ at: end, for: 'work ends' });
   if (gaps.far > 0) places.push({ at: end + gaps.far, for: limitsOf(job).far });
   return places;

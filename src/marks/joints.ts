@@ -2,6 +2,8 @@
 export interface Joint {
   at: number;
   before: number;
+  /** Number of the repeat that begins here, from 1; nothing where the line runs inside one, between two of its pieces. */
+  begins?: number;
 }
 
 /**
@@ -19,6 +21,7 @@ export function joints(length: number, pitch: number, phase = 0, each = 1): Join
   for (let line = Math.floor(phase * each); ; line++) {
     const at = (line / each - phase) * pitch;
     if (at >= length - slack) return found;
-    if (at > slack) found.push({ at, before: found.length + 1 });
+    const begins = line % each === 0 ? { begins: line / each + 1 } : {};
+    if (at > slack) found.push({ at, before: found.length + 1, ...begins });
   }
 }

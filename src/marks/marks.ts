@@ -4,7 +4,7 @@ import type { Motif } from '../motif/motif.ts';
 import { acrossLines } from './across.ts';
 import { alongLines } from './along.ts';
 import { axisLines } from './axis.ts';
-import { borderLines } from './border.ts';
+import { bandsOf, borderLines } from './border.ts';
 import type { Schedule } from './schedule.ts';
 import { squareChecks } from './square.ts';
 
@@ -13,6 +13,7 @@ export interface MarkedMotifs {
   field: Motif;
   border?: Motif;
   corner?: Motif;
+  inner?: Motif;
 }
 
 /**
@@ -28,7 +29,7 @@ export function scheduleMarks(layout: Layout, job: Job, motifs?: MarkedMotifs): 
       ...axisLines(layout, job),
       ...alongLines(layout, job, motifs?.field),
       ...acrossLines(layout, job, motifs?.field),
-      ...borderLines(layout, job, motifs?.border),
+      ...bandsOf(layout, job, motifs).flatMap((band) => borderLines(layout, job, band)),
     ],
     checks: squareChecks(layout, job),
   };

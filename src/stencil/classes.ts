@@ -28,27 +28,46 @@ export const classOf = ({ m, a, b, start }: Classes, kind: number, i: number, j:
 const MOST = 24;
 /** Solutions compared for one number of classes and one slope. */
 const COMPARED = 64;
+/** Steps of the search for them. Where that is not enough, another slope or more classes are taken. */
+const STEPS = 20_000;
+
+/** A conflict as the later of its two kinds sees it: the two starts must not differ by this. */
+interface Bar {
+  other: number;
+  differs: number;
+}
+
+/** What bars each kind from a start, given the starts of the kinds before it; nothing when a kind is barred by itself. */
+function barsFor(kinds: number, conflicts: Conflict[], m: number, a: number, b: number): Bar[][] | undefined {
+  const bars = Array.from({ length: kinds }, (): Bar[] => []);
+  for (const { from, to, di, dj } of conflicts) {
+    const step = modulo(a * di + b * dj, m);
+    if (from === to) {
+      if (step === 0) return undefined;
+    } else if (to > from) bars[to]!.push({ other: from, differs: modulo(-step, m) });
+    else bars[from]!.push({ other: to, differs: step });
+  }
+  return bars;
+}
 
 /** Every way (up to `COMPARED`) to start the kinds so that no conflict falls into one class, the first kind at 0. */
 function starts(kinds: number, conflicts: Conflict[], m: number, a: number, b: number): number[][] {
+  const bars = barsFor(kinds, conflicts, m, a, b);
+  if (!bars) return [];
   const found: number[][] = [];
   const start: number[] = [];
-  const clash = (kind: number): boolean =>
-    conflicts.some(
-      ({ from, to, di, dj }) =>
-        Math.max(from, to) === kind && modulo(a * di + b * dj + start[to]! - start[from]!, m) === 0,
-    );
+  let steps = 0;
   const next = (kind: number): void => {
-    if (found.length >= COMPARED) return;
     if (kind === kinds) {
       found.push([...start]);
       return;
     }
     for (let value = 0; value < (kind === 0 ? 1 : m); value++) {
+      if (found.length >= COMPARED || ++steps > STEPS) return;
+      if (bars[kind]!.some(({ other, differs }) => modulo(value - start[other]!, m) === differs)) continue;
       start[kind] = value;
-      if (!clash(kind)) next(kind + 1);
+      next(kind + 1);
     }
-    start.length = kind;
   };
   next(0);
   return found;

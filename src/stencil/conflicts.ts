@@ -1,6 +1,5 @@
-import { shiftedBox } from '../geometry/transform.ts';
 import type { Conflict } from './classes.ts';
-import { boxGap, gapBetween } from './gap.ts';
+import { comesWithin } from './gap.ts';
 import type { Axis, Kind } from './patch.ts';
 import type { Shape } from './shape.ts';
 
@@ -27,8 +26,7 @@ export function findConflicts(kinds: Kind[], shapes: Shape[], x: Axis, y: Axis, 
         for (let dj = firstJ; dj <= lastJ; dj++) {
           if (from === to && (di < 0 || (di === 0 && dj <= 0))) continue;
           const [sx, sy] = [dx + di * x.pitch, dy + dj * y.pitch];
-          if (boxGap(one.box, shiftedBox(other.box, sx, sy)) >= bridge - SLACK) continue;
-          if (gapBetween(one.polygon, other.polygon, sx, sy).width < bridge - SLACK) found.push({ from, to, di, dj });
+          if (comesWithin(bridge - SLACK, one, other, sx, sy)) found.push({ from, to, di, dj });
         }
       }
     }

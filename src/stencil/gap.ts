@@ -68,3 +68,74 @@ export function gapBetween(a: Point[], b: Point[], dx = 0, dy = 0): Gap {
   }
   return { width: Math.sqrt(best), x, y };
 }
+
+type Segment = readonly [ax: number, ay: number, bx: number, by: number];
+
+/** The sides of a closed polygon that come within `limit` of a box. */
+function sidesNear(polygon: Point[], box: Box, limit: number, dx: number, dy: number): Segment[] {
+  const found: Segment[] = [];
+  const [left, right] = [box.left - limit, box.right + limit];
+  const [top, bottom] = [box.top - limit, box.bottom + limit];
+  let [ax, ay] = polygon[polygon.length - 1]!;
+  for (const [bx, by] of polygon) {
+    const clear =
+      Math.max(ax, bx) + dx < left ||
+      Math.min(ax, bx) + dx > right ||
+      Math.max(ay, by) + dy < top ||
+      Math.min(ay, by) + dy > bottom;
+    if (!clear) found.push([ax + dx, ay + dy, bx + dx, by + dy]);
+    [ax, ay] = [bx, by];
+  }
+  return found;
+}
+
+/** Square of the distance of a point from a side. */
+function farFrom(px: number, py: number, [ax, ay, bx, by]: Segment): number {
+  const [ux, uy] = [bx - ax, by - ay];
+  const long = ux * ux + uy * uy;
+  const t = long === 0 ? 0 : Math.min(1, Math.max(0, ((px - ax) * ux + (py - ay) * uy) / long));
+  const [qx, qy] = [ax + t * ux - px, ay + t * uy - py];
+  return qx * qx + qy * qy;
+}
+
+function cross([ax, ay, bx, by]: Segment, [cx, cy, ex, ey]: Segment): boolean {
+  const apart = side(ax, ay, bx, by, cx, cy) * side(ax, ay, bx, by, ex, ey);
+  return apart < 0 && side(cx, cy, ex, ey, ax, ay) * side(cx, cy, ex, ey, bx, by) < 0;
+}
+
+/** Whether two closed polygons that do not hold each other come closer than `limit`, `b` shifted by `dx`, `dy`. As `gapBetween`, sooner. */
+export function comesWithin(
+  limit: number,
+  a: { polygon: Point[]; box: Box },
+  b: { polygon: Point[]; box: Box },
+  dx = 0,
+  dy = 0,
+): boolean {
+  const moved: Box = {
+    left: b.box.left + dx,
+    right: b.box.right + dx,
+    top: b.box.top + dy,
+    bottom: b.box.bottom + dy,
+  };
+  if (boxGap(a.box, moved) >= limit) return false;
+  const ones = sidesNear(a.polygon, moved, limit, 0, 0);
+  const others = sidesNear(b.polygon, a.box, limit, dx, dy);
+  const square = limit * limit;
+  return ones.some((one) => {
+    const [ax, ay, bx, by] = one;
+    const [left, right] = [Math.min(ax, bx) - limit, Math.max(ax, bx) + limit];
+    const [top, bottom] = [Math.min(ay, by) - limit, Math.max(ay, by) + limit];
+    return others.some((other) => {
+      const [cx, cy, ex, ey] = other;
+      if ((cx < left && ex < left) || (cx > right && ex > right)) return false;
+      if ((cy < top && ey < top) || (cy > bottom && ey > bottom)) return false;
+      return (
+        farFrom(ax, ay, other) < square ||
+        farFrom(bx, by, other) < square ||
+        farFrom(cx, cy, one) < square ||
+        farFrom(ex, ey, one) < square ||
+        cross(one, other)
+      );
+    });
+  });
+}

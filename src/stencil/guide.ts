@@ -1,5 +1,6 @@
 import type { Drawing } from '../compose/drawing.ts';
 import type { Layout } from '../fit/layout.ts';
+import type { Box } from '../geometry/path.ts';
 import type { Motif } from '../motif/motif.ts';
 
 /** Evenly spaced guide lines. They are snapped between `from` and `to`; beyond, the pattern would go on the same way. */
@@ -45,18 +46,12 @@ export function linesBetween(ruling: Ruling, from: number, to: number): number[]
   return lines.filter((line, at) => at === 0 || line - lines[at - 1]! > ON_LINE);
 }
 
-/** Lines between the field's repeats (or its squares, where a motif counts squares), its edges, the axis and mid-run. */
-export function fieldGuides({ field, border, work }: Drawing, layout: Layout, motif: Motif): Guides {
+/** Lines between the field's repeats (or its squares, where a motif counts squares), every edge, the axis and mid-run. */
+export function fieldGuides({ field, border, innerBorder, work }: Drawing, layout: Layout, motif: Motif): Guides {
   const { pitch, phase } = layout;
   const [across, along] = [pitch.across / (motif.counts?.across ?? 1), pitch.along / (motif.counts?.along ?? 1)];
-  const edges = (low: 'left' | 'top', high: 'right' | 'bottom') => [
-    work[low],
-    border.inner[low],
-    field[low],
-    field[high],
-    border.inner[high],
-    work[high],
-  ];
+  const boxes = [work, border.inner, field, ...(innerBorder ? [innerBorder.outer, innerBorder.inner] : [])];
+  const edges = (low: 'left' | 'top', high: 'right' | 'bottom') => boxes.flatMap((box) => [box[low], box[high]]);
   return {
     x: {
       fixed: [...edges('left', 'right'), 0],
@@ -69,22 +64,28 @@ export function fieldGuides({ field, border, work }: Drawing, layout: Layout, mo
   };
 }
 
-/** Along a side of the border: the lines between its repeats, and its two edges. */
-export function sideGuides({ border: { outer, inner } }: Drawing, layout: Layout, runs: 'across' | 'along'): Guides {
+/** The edges of a border. */
+interface Edges {
+  outer: Box;
+  inner: Box;
+}
+
+/** Along a side of a border: the lines between its repeats, from the first one's beginning to the last one's end, and its two edges. */
+export function sideGuides(
+  { outer, inner }: Edges,
+  runs: 'across' | 'along',
+  run: { from: number; to: number; step: number },
+): Guides {
   const band = (low: 'left' | 'top', high: 'right' | 'bottom'): Ruling => ({
     fixed: [outer[low], inner[low], inner[high], outer[high]],
   });
-  const run = (low: number, high: number, repeats: number): Ruling => ({
-    fixed: [low, high],
-    lattice: { start: low, step: (high - low) / repeats, from: low, to: high },
-  });
-  return runs === 'across'
-    ? { x: run(inner.left, inner.right, layout.borderRepeats.across), y: band('top', 'bottom') }
-    : { x: band('left', 'right'), y: run(inner.top, inner.bottom, layout.borderRepeats.along) };
+  const { from, to, step } = run;
+  const repeats: Ruling = { fixed: [from, to], lattice: { start: from, step, from, to } };
+  return runs === 'across' ? { x: repeats, y: band('top', 'bottom') } : { x: band('left', 'right'), y: repeats };
 }
 
-/** At the corner blocks: the four edges of the border's two long and two short sides. */
-export function cornerGuides({ border: { outer, inner } }: Drawing): Guides {
+/** At the corners of a border: the four edges of its two long and two short sides. */
+export function cornerGuides({ outer, inner }: Edges): Guides {
   return {
     x: { fixed: [outer.left, inner.left, inner.right, outer.right] },
     y: { fixed: [outer.top, inner.top, inner.bottom, outer.bottom] },

@@ -2,33 +2,32 @@ import { boxHeight, boxWidth } from '../geometry/measure.ts';
 import type { Box } from '../geometry/path.ts';
 import type { Issue } from '../issue.ts';
 import type { Job } from '../job/job.ts';
-import type { Motif } from '../motif/motif.ts';
 import { writeLength } from '../units/index.ts';
 import type { Sheet, Soundness } from './sheet.ts';
 
-type Words = Pick<Job, 'units' | 'step' | 'stencil'>;
+export type Words = Pick<Job, 'units' | 'step' | 'stencil'>;
 
 /** Widths this small are told in millimetres, whatever the job's units. */
 const fine = (mm: number): string => `${Number(mm.toFixed(2))} mm`;
 
-const SETTING: Record<Motif['kind'], string[]> = {
-  field: ['field', 'motif'],
-  border: ['border', 'motif'],
-  corner: ['border', 'corner', 'motif'],
-  medallion: ['medallion', 'motif'],
-};
+/** What lettering is called where a motif would be named. */
+export const LETTERING = 'the lettering';
 
-export const islandIssue = (motif: Motif): Issue => ({
+/** `path`: where the job names the motif. */
+export const islandIssue = (name: string, path: string[]): Issue => ({
   code: 'stencil/island',
-  path: SETTING[motif.kind],
-  says: `a shape of ${motif.name} has a middle that would fall out of the stencil; only shapes without such an island can be cut`,
-  hint: `another motif, or other settings of ${motif.name} that leave no island`,
+  path,
+  says: `a shape of ${name} has a middle that would fall out of the stencil; only shapes without such an island can be cut`,
+  hint:
+    name === LETTERING
+      ? 'a stencil face, whose letters have no islands'
+      : `another motif, or other settings of ${name} that leave no island`,
 });
 
-export const crowdedIssue = (motif: Motif, job: Words): Issue => ({
+export const crowdedIssue = (name: string, job: Words): Issue => ({
   code: 'stencil/crowded',
   path: ['stencil', 'bridge'],
-  says: `the shapes of ${motif.name} lie too close together to be parted by ${fine(job.stencil.bridge)} on any reasonable number of sheets`,
+  says: `the shapes of ${name} lie too close together to be parted by ${fine(job.stencil.bridge)} on any reasonable number of sheets`,
   hint: 'a narrower bridge, such as bridge: 2 mm, or larger repeats',
 });
 
@@ -51,8 +50,24 @@ export function tooLargeIssue(what: string, outline: Box, job: Words): Issue {
   };
 }
 
-/** The first place at fault, measured as a person would: from the left and from the far edge of the sheet. */
-export function unsoundIssue(sheet: Sheet, found: Soundness, job: Words): Issue {
+/** A width that can be asked for, in tenths of a millimetre; less is no width to cut or to tear. */
+const LEAST_ASKED = 0.5;
+
+const orLess = (setting: 'bridge' | 'window', width: number): string => {
+  const tenths = Math.floor(width * 10) / 10;
+  return tenths >= LEAST_ASKED ? `, or ${setting}: ${fine(tenths)}` : '';
+};
+
+/**
+ * The first place at fault, measured as a person would: from the left and from the far edge of the sheet.
+ * @param larger what makes the shapes of this motif larger, such as `larger repeats`
+ */
+export function unsoundIssue(
+  sheet: Sheet,
+  found: Soundness,
+  job: Words,
+  { name, larger }: { name: string; larger: string },
+): Issue {
   const write = (mm: number) => writeLength(mm, job.units, job.step);
   const place = ({ x, y }: { x: number; y: number }) =>
     `${write(x - sheet.outline.left)} from the left and ${write(y - sheet.outline.top)} from the top of ${sheet.file}`;
@@ -60,7 +75,7 @@ export function unsoundIssue(sheet: Sheet, found: Soundness, job: Words): Issue 
   const issue = (path: string[], says: string, hint: string): Issue => ({
     code: 'stencil/unsound',
     path,
-    says: `${sheet.says}: ${says}`,
+    says: `${name}, ${sheet.says}: ${says}`,
     hint,
   });
   const [weak, narrow] = [found.weak[0], found.narrow[0]];
@@ -68,14 +83,14 @@ export function unsoundIssue(sheet: Sheet, found: Soundness, job: Words): Issue 
     return issue(
       ['stencil', 'window'],
       `a window is only ${fine(narrow.width)} wide, ${place(narrow)}; the least window is ${fine(window)}`,
-      `larger repeats, or window: ${fine(Math.floor(narrow.width * 10) / 10)}`,
+      `${larger}${orLess('window', narrow.width)}`,
     );
   }
   if (weak) {
     return issue(
       ['stencil', 'bridge'],
       `only ${fine(weak.width)} of the sheet is left, ${place(weak)}; the least bridge is ${fine(bridge)}`,
-      `larger repeats, or bridge: ${fine(Math.floor(weak.width * 10) / 10)}`,
+      `${larger}${orLess('bridge', weak.width)}`,
     );
   }
   if (found.islands > 0) {

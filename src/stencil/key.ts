@@ -1,7 +1,7 @@
 import { growBox } from '../geometry/measure.ts';
 import type { Box, Point } from '../geometry/path.ts';
 import { shiftedBox } from '../geometry/transform.ts';
-import { boxGap, gapBetween } from './gap.ts';
+import { comesWithin } from './gap.ts';
 import type { Key } from './sheet.ts';
 
 /** Size of a key, mm: large enough to see a pencil line or a painted corner through, small enough to stay off the work. */
@@ -24,9 +24,7 @@ export interface CutKey {
 
 /** Whether something would keep the least bridge from everything cut so far. */
 export function keepsClear(one: Cut, cuts: Cut[], bridge: number): boolean {
-  return cuts.every(
-    (cut) => boxGap(one.box, cut.box) >= bridge || gapBetween(one.polygon, cut.polygon).width >= bridge - 1e-6,
-  );
+  return cuts.every((cut) => !comesWithin(bridge - 1e-6, one, cut));
 }
 
 export const movedCut = ({ polygon, box }: Cut, dx: number, dy: number): Cut => ({

@@ -43,14 +43,20 @@ export function shiftsOf(kinds: Kind[], x: Axis, y: Axis): Shift[] {
 
 const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
 
-/** Kinds that have pieces in a class. */
-const kindsIn = ({ m, a, b, start }: Classes, which: number): number[] =>
-  start.flatMap((s, kind) => ((((which - s) % m) + m) % gcd(gcd(a, b), m) === 0 ? [kind] : []));
+/** The kinds that have pieces in each class. */
+function kindsByClass({ m, a, b, start }: Classes): number[][] {
+  const every = gcd(gcd(a, b), m);
+  const found = Array.from({ length: m }, (): number[] => []);
+  for (const [kind, first] of start.entries()) {
+    for (let which = first % every; which < m; which += every) found[which]!.push(kind);
+  }
+  return found;
+}
 
-/** The class that a shift and whole cells carry class `first` to, if it is carried to one class and fills it. */
-function carried(classes: Classes, first: number, { shift, s, t }: Reach): number | undefined {
+/** The class that a shift and whole cells carry class `first` to, if it is carried to one class and fills it. `inClass`: kinds by class. */
+function carried(classes: Classes, inClass: number[][], first: number, { shift, s, t }: Reach): number | undefined {
   let target: number | undefined;
-  const kinds = kindsIn(classes, first);
+  const kinds = inClass[first]!;
   for (const kind of kinds) {
     const { kind: to, di, dj } = shift.to[kind]!;
     const rest = first - classes.start[kind]!;
@@ -59,15 +65,16 @@ function carried(classes: Classes, first: number, { shift, s, t }: Reach): numbe
     if (target !== undefined && here !== target) return undefined;
     target = here;
   }
-  return target !== undefined && kindsIn(classes, target).length === kinds.length ? target : undefined;
+  return target !== undefined && inClass[target]!.length === kinds.length ? target : undefined;
 }
 
 /** Sorts the classes by the sheets that paint them: classes that one sheet reaches by moving it share it. */
 export function orbitsOf(classes: Classes, shifts: Shift[], x: boolean, y: boolean): Orbit[] {
   const done = new Set<number>();
   const orbits: Orbit[] = [];
+  const inClass = kindsByClass(classes);
   for (let first = 0; first < classes.m; first++) {
-    if (done.has(first) || kindsIn(classes, first).length === 0) continue;
+    if (done.has(first) || inClass[first]!.length === 0) continue;
     const reaches = new Map<number, Reach>();
     for (const shift of shifts) {
       for (let sum = 0; sum <= 2 * (classes.m - 1); sum++) {
@@ -75,7 +82,7 @@ export function orbitsOf(classes: Classes, shifts: Shift[], x: boolean, y: boole
           const t = sum - s;
           if (t > (y ? classes.m - 1 : 0)) continue;
           const reach = { shift, s, t };
-          const target = carried(classes, first, reach);
+          const target = carried(classes, inClass, first, reach);
           if (target !== undefined && !done.has(target) && !reaches.has(target)) reaches.set(target, reach);
         }
       }

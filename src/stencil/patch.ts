@@ -79,14 +79,27 @@ export const spotKey = (kind: number, i: number, j: number): string => `${kind} 
 
 const backwards = (axis: Axis): Axis => ({ ...axis, start: -axis.start - axis.pitch });
 
+/** Every piece of a patch where it is painted. */
+export const placedIn = ({ x, y, kinds, spots }: Patch): Placed[] =>
+  spots.map(({ kind, i, j }) => {
+    const { shape, x: dx, y: dy } = kinds[kind]!;
+    return { shape, centre: [x.start + i * x.pitch + dx, y.start + j * y.pitch + dy] };
+  });
+
+/** The patch seen in a mirror, left and right exchanged about the centre of the work. */
+export const mirroredPatch = (patch: Patch, book: ShapeBook): Patch =>
+  makePatch(
+    backwards(patch.x),
+    patch.y,
+    placedIn(patch).map(({ shape, centre }) => ({ shape: book.mirror(shape), centre: [-centre[0], centre[1]] })),
+  );
+
 /** The patch as it would be if the floor were turned back by `turns` quarter turns about the centre of the work. */
 export function turnedBack(patch: Patch, turns: number, book: ShapeBook): Patch {
   const move = quarterTurn(-turns);
-  const placed = patch.spots.map(({ kind, i, j }): Placed => {
-    const { shape, x, y } = patch.kinds[kind]!;
-    const centre = move([patch.x.start + i * patch.x.pitch + x, patch.y.start + j * patch.y.pitch + y]);
-    return { shape: book.turn(shape, -turns), centre };
-  });
+  const placed = placedIn(patch).map(
+    ({ shape, centre }): Placed => ({ shape: book.turn(shape, -turns), centre: move(centre) }),
+  );
   switch (((turns % 4) + 4) % 4) {
     case 1:
       return makePatch(patch.y, backwards(patch.x), placed);

@@ -1,7 +1,7 @@
 import { flatten, pointOnCurve } from '../geometry/flatten.ts';
 import { boxCentre, boxHeight, boxWidth, pieceArea, pieceBox } from '../geometry/measure.ts';
 import type { Box, Piece, Point, Ring } from '../geometry/path.ts';
-import { shifted, turned } from '../geometry/transform.ts';
+import { mirrored, shifted, turned } from '../geometry/transform.ts';
 
 /** Outlines closer to each other than this everywhere are one shape, mm. */
 const ALIKE = 0.0005;
@@ -76,7 +76,7 @@ function alike(a: Shape, b: Shape): boolean {
 /** Every distinct shape of a job once, by number. */
 export class ShapeBook {
   readonly shapes: Shape[] = [];
-  private readonly turns = new Map<string, number>();
+  private readonly moved = new Map<string, number>();
 
   /** The number of a piece's shape, and where the centre of its box lies. */
   find(piece: Piece): { shape: number; centre: Point } {
@@ -92,10 +92,20 @@ export class ShapeBook {
     const quarter = ((turns % 4) + 4) % 4;
     if (quarter === 0) return shape;
     const key = `${shape} ${quarter}`;
-    const known = this.turns.get(key);
+    const known = this.moved.get(key);
     if (known !== undefined) return known;
     const found = this.find(turned(this.shapes[shape]!.piece, quarter)).shape;
-    this.turns.set(key, found);
+    this.moved.set(key, found);
+    return found;
+  }
+
+  /** The number of the same shape seen in a mirror, left and right exchanged. */
+  mirror(shape: number): number {
+    const key = `${shape} mirrored`;
+    const known = this.moved.get(key);
+    if (known !== undefined) return known;
+    const found = this.find(mirrored(this.shapes[shape]!.piece, 'across')).shape;
+    this.moved.set(key, found);
     return found;
   }
 }

@@ -1,7 +1,17 @@
 import type { Point } from '../geometry/path.ts';
 import { quarterTurn } from '../geometry/transform.ts';
-import type { Area } from './gather.ts';
-import { type Axis, cellsBetween, type Kind, type Patch, SAME_PLACE, type Spot, spotKey, turnedBack } from './patch.ts';
+import type { Area } from './area.ts';
+import {
+  type Axis,
+  cellsBetween,
+  type Kind,
+  mirroredPatch,
+  type Patch,
+  SAME_PLACE,
+  type Spot,
+  spotKey,
+  turnedBack,
+} from './patch.ts';
 import type { ShapeBook } from './shape.ts';
 
 /** An area as the pattern it shares a sheet with sees it: turned back, its cells and kinds those of the pattern. */
@@ -23,7 +33,11 @@ export interface Pattern {
   y: Axis;
   kinds: Kind[];
   members: Member[];
+  /** An earlier pattern that this one is the mirror image of. */
+  mirrorOf?: Pattern;
 }
+
+const TURNS = [0, 2, 1, 3] as const;
 
 const sameAxis = (a: Axis, b: Axis, cells: number): boolean =>
   a.repeats === b.repeats && (!a.repeats || Math.abs(a.pitch - b.pitch) * cells <= SAME_PLACE);
@@ -65,12 +79,19 @@ function inPattern(
   return undefined;
 }
 
-/** Sorts areas into patterns; those that are equal after quarter turns share one, the largest leading. */
+const isCut = ({ family }: Area): boolean => family.endsWith('edge');
+
+/** Sorts areas into patterns, whole repeats first; areas that are equal after quarter turns share one, the largest leading. */
 export function shareSheets(areas: Area[], book: ShapeBook): Pattern[] {
   const patterns: Pattern[] = [];
   const order = areas
     .map((area, at) => ({ area, at }))
-    .sort((a, b) => b.area.patch.kinds.length - a.area.patch.kinds.length || a.at - b.at);
+    .sort(
+      (a, b) =>
+        Number(isCut(a.area)) - Number(isCut(b.area)) ||
+        b.area.patch.kinds.length - a.area.patch.kinds.length ||
+        a.at - b.at,
+    );
   for (const { area } of order) {
     const member = (turn: Member['turn'], patch: Patch, found: Pick<Member, 'origin' | 'spots'>): Member => ({
       area,
@@ -80,7 +101,7 @@ export function shareSheets(areas: Area[], book: ShapeBook): Pattern[] {
       ...found,
     });
     const joined = patterns.some((pattern) =>
-      ([0, 2, 1, 3] as const).some((turn) => {
+      TURNS.some((turn) => {
         if (pattern.members[0]!.area.family !== area.family) return false;
         const patch = turnedBack(area.patch, turn, book);
         const found = inPattern(pattern, patch);
@@ -90,7 +111,19 @@ export function shareSheets(areas: Area[], book: ShapeBook): Pattern[] {
     );
     if (joined) continue;
     const { x, y, kinds, spots } = area.patch;
-    patterns.push({ x, y, kinds, members: [member(0, area.patch, { origin: [x.start, y.start], spots })] });
+    const mirror = mirroredPatch(area.patch, book);
+    const mirrorOf = patterns.find(
+      (pattern) =>
+        pattern.members[0]!.area.family === area.family &&
+        TURNS.some((turn) => inPattern(pattern, turnedBack(mirror, turn, book)) !== undefined),
+    );
+    patterns.push({
+      ...(mirrorOf ? { mirrorOf } : {}),
+      x,
+      y,
+      kinds,
+      members: [member(0, area.patch, { origin: [x.start, y.start], spots })],
+    });
   }
   return patterns;
 }

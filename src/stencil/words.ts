@@ -1,5 +1,6 @@
+import type { Area, Family } from './area.ts';
 import type { Candidate } from './block.ts';
-import type { Pattern } from './share.ts';
+import type { Member, Pattern } from './share.ts';
 
 const ORDINALS = ['', '', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth'];
 const PLACES = ['near', 'far', 'left', 'right', 'left near', 'right near', 'left far', 'right far'];
@@ -10,18 +11,69 @@ function listed(places: string[], one: string): string {
   return `${places.slice(0, -1).join(', ')} and ${places.at(-1)} ${one}s`;
 }
 
+const isCorner = (place: string): boolean => place.includes(' ');
+
+/** What edges of the field or the room of a medallion cut. */
+function whatIsCut(what: string, places: string[], rooms: boolean): string {
+  if (rooms) return `${what}, cut by a room inside it${places.length > 0 ? ' and by the edges' : ''}`;
+  if (places.every(isCorner)) {
+    return `${what}, what is left in ${places.length === 4 ? 'its four corners' : `the ${listed(places, 'corner')}`}`;
+  }
+  return `${what}, repeats cut by ${places.length === 4 ? 'its four edges' : `the ${listed(places, 'edge')}`}`;
+}
+
+function whatSides(what: string, places: string[], half: Area['half']): string {
+  const all = places.length === 4;
+  if (!half) return `${what}, ${all ? 'all four sides' : listed(places, 'side')}`;
+  const which = half === 'first' ? 'one half' : 'the other half';
+  if (places.length === 1) return `${what}, ${which} of the ${places[0]} side`;
+  return `${what}, ${which} of ${all ? 'each side' : `the ${listed(places, 'side')}`}`;
+}
+
+function whatCorners(places: string[], noun: string, of: string): string {
+  return (places.length === 4 ? `${noun}s` : listed(places, noun)) + of;
+}
+
+const WHAT: Partial<Record<Family, string>> = {
+  inset: 'insets',
+  'inset edge': 'insets',
+  border: 'border',
+  'border edge': 'border',
+  inner: 'inner border',
+  'inner edge': 'inner border',
+};
+
 /** What a pattern is, in plain words: `field`, `field, repeats cut by the left and right edges`, `border, near and far sides`. */
 export function whatOf({ members }: Pattern): string {
-  const { family } = members[0]!.area;
+  const { family, blockless } = members[0]!.area;
+  const [half, ...others] = new Set(members.map(({ area }) => area.half));
   const known = new Set(members.map(({ area }) => area.place));
   const places = PLACES.filter((place) => known.has(place));
-  if (family === 'field' || places.length === 0) return 'field';
-  if (family === 'border') return places.length === 4 ? 'border, all four sides' : `border, ${listed(places, 'side')}`;
-  if (family === 'corner') return places.length === 4 ? 'corner blocks' : listed(places, 'corner block');
-  if (places.every((place) => place.includes(' '))) {
-    return `field, what is left in ${places.length === 4 ? 'its four corners' : `the ${listed(places, 'corner')}`}`;
+  const what = WHAT[family] ?? 'field';
+  switch (family) {
+    case 'border':
+    case 'inner':
+      return whatSides(what, places, others.length > 0 ? undefined : half);
+    case 'corner':
+      return whatCorners(places, blockless ? 'corner' : 'corner block', blockless ? ' of the border' : '');
+    case 'inner-corner':
+      return whatCorners(places, blockless ? 'corner' : 'corner block', ' of the inner border');
+    case 'medallion':
+      if (places.length === 0) return 'medallion';
+      return places.length === 4 ? 'medallion, in quarters' : `medallion, ${listed(places, 'quarter')}`;
+    case 'lettering': {
+      const [{ area }] = members as [Member];
+      if (area.place === '') return 'lettering';
+      return members.length > 1 ? 'lettering, in parts that are alike' : `lettering, ${area.place}`;
+    }
+    case 'field edge':
+    case 'inset edge':
+    case 'border edge':
+    case 'inner edge':
+      return whatIsCut(what, places, members.length > places.length);
+    default:
+      return what;
   }
-  return `field, repeats cut by ${places.length === 4 ? 'its four edges' : `the ${listed(places, 'edge')}`}`;
 }
 
 /** What one sheet of a candidate carries. `which` of the candidate's sheets, from 0. */
@@ -31,10 +83,15 @@ export function saysOf(pattern: Pattern, { scheme, tiling }: Candidate, which: n
   const sheets = scheme.sheets.length;
   const part = sheets > 1 ? `, sheet ${which + 1} of ${sheets}` : '';
   if (!x.repeats && !y.repeats) return what + part;
-  const cells = [...(x.repeats ? [tiling.nx] : []), ...(y.repeats ? [tiling.ny] : [])];
+  const { across, along } = pattern.members[0]!.area.every ?? { across: 1, along: 1 };
+  const cells = [...(x.repeats ? [tiling.nx * across] : []), ...(y.repeats ? [tiling.ny * along] : [])];
   const repeats = cells.every((count) => count === 1) ? '1 repeat' : `${cells.join(' × ')} repeats`;
   const { m, start } = scheme.classes;
   // Where whole repeats take turns, the sheet holds every m-th of its block.
   const turns = m > 1 && sheets === 1 && start.every((value) => value === 0) && cells.some((count) => count > 1);
   return turns ? `${what}, every ${ORDINALS[m] ?? `${m}th`} of ${repeats}` : `${what}, ${repeats}${part}`;
 }
+
+/** What is said of a sheet that is the mirror image of another. */
+export const mirrorWords = (file: string): string =>
+  `, mirror image of ${file} (cut both: a sheet turned over would lay its painted face on the floor)`;

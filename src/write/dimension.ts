@@ -36,21 +36,33 @@ function thinLines(sketch: Sketch, { runs, from, to, edge }: Span, line: number)
   }
 }
 
+/** The reading of a span that fits into its line with the gap left for it, if one does. */
+function readingWithin(
+  sketch: Sketch,
+  { from, to, text, brief = [] }: Span,
+): { text: string; gap: number } | undefined {
+  return [text, ...brief]
+    .map((one) => ({ text: one, gap: sketch.width(one) + 0.7 * sketch.size }))
+    .find(({ gap }) => gap + 0.8 * sketch.size <= to - from);
+}
+
+/** How far a level dimension reaches to the right, its reading with it. */
+export const endOfReading = (sketch: Sketch, span: Span): number =>
+  readingWithin(sketch, span) ? span.to : span.to + 0.6 * sketch.size + sketch.width(span.text);
+
 /** A dimension with its reading in a gap of the line, or beyond its far end where the line is too short for it. */
 export function dimension(sketch: Sketch, span: Span, line: number): void {
-  const { runs, from, to, brief = [] } = span;
+  const { runs, from, to, text } = span;
   const { size } = sketch;
   thinLines(sketch, span, line);
   const turn = runs === 'across' ? 0 : -Math.PI / 2;
-  const room = (text: string) => sketch.width(text) + 0.7 * size;
-  const fits = (text: string) => room(text) + 0.8 * size <= to - from;
-  const text = [span.text, ...brief].find(fits) ?? span.text;
-  const gap = room(text);
+  const within = readingWithin(sketch, span);
   const middle = (from + to) / 2;
-  if (fits(text)) {
-    sketch.path([point(runs, from, line), point(runs, middle - gap / 2, line)]);
-    sketch.path([point(runs, middle + gap / 2, line), point(runs, to, line)]);
-    sketch.label(text, point(runs, middle, line), 'middle', { turn });
+  if (within) {
+    const half = within.gap / 2;
+    sketch.path([point(runs, from, line), point(runs, middle - half, line)]);
+    sketch.path([point(runs, middle + half, line), point(runs, to, line)]);
+    sketch.label(within.text, point(runs, middle, line), 'middle', { turn });
   } else {
     sketch.path([point(runs, from, line), point(runs, to, line)]);
     if (runs === 'across') sketch.label(text, [to + 0.6 * size, line], 'start');

@@ -1,6 +1,6 @@
 import type { Motifs } from '../compose/compose.ts';
 import type { Fit, Layout } from '../fit/layout.ts';
-import type { Job, MotifChoice } from '../job/job.ts';
+import type { Job, MotifChoice, Way } from '../job/job.ts';
 import type { Sheet } from '../stencil/sheet.ts';
 import { tapedParts } from '../stencil/taped.ts';
 import { sheetOrigin } from './stencil.ts';
@@ -22,6 +22,27 @@ const asText = (value: unknown): string =>
 
 const named = ({ motif, settings }: MotifChoice) => ({ name: motif, settings });
 
+/** How a border goes round, and the block at its corners where it has one. */
+const wayOf = ({ turn, run, corner }: Way & { corner: MotifChoice }) => ({
+  turn,
+  run,
+  ...(turn === 'block' ? { corner: named(corner) } : {}),
+});
+
+/** What was chosen beside the motif of the field, under the names that the job has for it. */
+function chosen({ border, inner, field, medallion }: Job) {
+  const { alternation, inset } = field;
+  return {
+    ...(border.motif === 'none' ? {} : { border: wayOf(border) }),
+    ...(inner ? { inner: { ...named(inner), width: inner.width, gap: inner.gap, ...wayOf(inner) } } : {}),
+    ...(alternation
+      ? { alternation: { by: alternation.by, ...(alternation.other ? { other: named(alternation.other) } : {}) } }
+      : {}),
+    ...(inset ? { inset: { ...named(inset), size: inset.size } } : {}),
+    ...(medallion ? { medallion: { ...named(medallion), repeats: medallion.repeats } } : {}),
+  };
+}
+
 /** Everything the written files were made from: the chosen layout, the motifs, the colours, and how every sheet is laid. JSON text. */
 export function writeLayout(
   layout: Layout,
@@ -42,6 +63,7 @@ export function writeLayout(
       ...(motifs.border && { border: named(job.border) }),
       ...(motifs.corner && { corner: named(job.border.corner) }),
     },
+    ...chosen(job),
     palette: job.palette,
     colours: job.colours,
     taped: tapedParts(job, motifs),

@@ -86,9 +86,9 @@ export async function writeMarksDrawing(schedule: Schedule, layout: Layout, job:
     write('Square checks', x, y + 2.7, LARGE);
     drawChecks(sketch, told, x, y + 7, COLUMN);
   };
-  // The border is marked when the field is known to be square.
+  // The borders are marked when the field is known to be square.
   const gathered = alikeLines(schedule.lines);
-  const isBorder = ([line]: GuideLine[]) => line!.name.startsWith('border');
+  const isBorder = ([line]: GuideLine[]) => /^(inner-)?border-/.test(line!.name);
   gathered.filter((lines) => !isBorder(lines)).forEach(drawLines);
   drawSquare();
   gathered.filter(isBorder).forEach(drawLines);

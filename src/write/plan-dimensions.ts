@@ -5,7 +5,7 @@ import type { Job } from '../job/job.ts';
 import { joints } from '../marks/joints.ts';
 import type { Motif } from '../motif/motif.ts';
 import { writeLength } from '../units/index.ts';
-import { callouts, dimension, type Span } from './dimension.ts';
+import { callouts, dimension, endOfReading, type Span } from './dimension.ts';
 import type { Sketch } from './sketch.ts';
 
 export interface Dimensioned {
@@ -100,10 +100,10 @@ function lengthsLeft(sketch: Sketch, told: Dimensioned): void {
   });
 }
 
-/** To the right, from the near end on: end gap, border, reserve, one repeat. Returns how far up and down they reach. */
+/** To the right, from the near end on: end gap, border, reserve, inner border, one repeat. Returns how far up and down they reach. */
 function shortRight(sketch: Sketch, told: Dimensioned): { top: number; bottom: number } {
   const { layout, ends, drawing } = told;
-  const { work, field } = drawing;
+  const { work, field, innerBorder } = drawing;
   const length = lengthIn(told);
   const spans: Span[] = [];
   const add = (from: number, to: number, what: string) => {
@@ -113,33 +113,43 @@ function shortRight(sketch: Sketch, told: Dimensioned): { top: number; bottom: n
   const inner = work.bottom - layout.border;
   add(ends.bottom, work.bottom, 'end gap');
   add(work.bottom, inner, 'border');
-  add(inner, field.bottom, 'reserve');
+  add(inner, innerBorder?.outer.bottom ?? field.bottom, 'reserve');
+  if (innerBorder) {
+    add(innerBorder.outer.bottom, innerBorder.inner.bottom, 'inner border');
+    add(innerBorder.inner.bottom, field.bottom, 'inside it');
+  }
   const one = oneRepeat(told, 'along', 0);
   if (one) add(field.bottom - one[0], field.bottom - one[1], `each ${piecesIn(told).each}`);
   const bottom = callouts(sketch, spans, work.right + 1.3 * sketch.size);
   return { top: Math.min(work.bottom, ...spans.map((span) => span.from)), bottom };
 }
 
+function repeatSpan(told: Dimensioned, from: number, to: number, edge: number): Span {
+  const brief = lengthIn(told)(to - from);
+  return { runs: 'across', from, to, edge, text: `${brief} each ${piecesIn(told).each}`, brief: [brief] };
+}
+
 /** Below: one repeat across, next to the axis, and the reserve at the sides where it differs from that at the ends. Readings beside it end at `free`. */
 function repeatBelow(sketch: Sketch, told: Dimensioned, free: number): void {
   const { layout, ends, clear, drawing } = told;
-  const { field } = drawing;
+  const { field, border, innerBorder } = drawing;
   const length = lengthIn(told);
   const edge = ends.bottom + clear;
-  const level = Math.max(edge + 1.5 * sketch.size, free + 0.8 * sketch.size);
+  let level = Math.max(edge + 1.5 * sketch.size, free + 0.8 * sketch.size);
   const one = oneRepeat(told, 'across', layout.field.across / 2);
-  if (one) {
-    const [from, to] = [field.left + one[0], field.left + one[1]];
-    const brief = length(to - from);
-    const text = `${brief} each ${piecesIn(told).each}`;
-    dimension(sketch, { runs: 'across', from, to, edge, text, brief: [brief] }, level);
-  }
+  const repeat = one && repeatSpan(told, field.left + one[0], field.left + one[1], edge);
   const { across, along } = layout.reserve;
-  if (Math.abs(across - along) > SAME && across > SAME) {
-    const text = `reserve ${length(across)} at the sides`;
-    const span: Span = { runs: 'across', from: field.right, to: field.right + across, edge, text };
-    dimension(sketch, span, level + 1.7 * sketch.size);
+  const from = innerBorder?.outer.right ?? field.right;
+  const to = border.inner.right;
+  if (Math.abs(across - along) > SAME && to - from > SAME) {
+    const text = `reserve ${length(to - from)} at the sides`;
+    const reserve: Span = { runs: 'across', from, to, edge, text };
+    // The one whose reading would reach the thin lines of the other goes below it.
+    const below = repeat !== undefined && endOfReading(sketch, repeat) + 0.4 * sketch.size > from;
+    dimension(sketch, reserve, below ? level : level + 1.7 * sketch.size);
+    if (below) level += 1.7 * sketch.size;
   }
+  if (repeat) dimension(sketch, repeat, level);
 }
 
 /** Every length that fixes the work, once. Returns how far up the short ones at the near end reach on the right. */

@@ -18,7 +18,7 @@ export function coloursUsed(drawing: Drawing, job: Pick<Job, 'colours'>): { colo
   return [...used].map(([colour, parts]) => ({ colour, parts }));
 }
 
-export const partWords = (part: Part): string => part.replace('-', ' ');
+export const partWords = (part: Part): string => part.replaceAll('-', ' ');
 
 /** Steps that people count in, mm. */
 const STEPS = {

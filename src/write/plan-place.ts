@@ -14,11 +14,13 @@ const JAMB = { thick: 0.55, wide: 1.8 };
 export const clearOf = (job: Job, size: number): number => (job.site.openings ? JAMB.thick * size : 0);
 
 /** Fine lines round the work and between its elements. */
-export function drawOutlines(sketch: Sketch, { work, border, field }: Drawing): void {
+export function drawOutlines(sketch: Sketch, { work, border, innerBorder, field }: Drawing): void {
   const hair = { 'stroke-opacity': 0.5, 'stroke-width': sketch.size * 0.03 };
   const seen = (a: Box, b: Box) => Math.abs(a.left - b.left) > 1e-6 || Math.abs(a.top - b.top) > 1e-6;
-  if (seen(field, border.inner)) sketch.rectangle(field, hair);
-  if (seen(border.inner, work)) sketch.rectangle(border.inner, hair);
+  const boxes = [field, ...(innerBorder ? [innerBorder.inner, innerBorder.outer] : []), border.inner, work];
+  boxes.slice(0, -1).forEach((box, at) => {
+    if (seen(box, boxes[at + 1]!)) sketch.rectangle(box, hair);
+  });
   sketch.rectangle(work, { 'stroke-width': sketch.size * 0.06 });
 }
 

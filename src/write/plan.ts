@@ -4,15 +4,14 @@ import type { Layout } from '../fit/layout.ts';
 import { boxHeight, boxWidth, joinBoxes } from '../geometry/measure.ts';
 import type { Box } from '../geometry/path.ts';
 import type { Job } from '../job/job.ts';
-import { limitsOf } from '../marks/words.ts';
-import { writeLength } from '../units/index.ts';
 import { paperFor } from './ink.ts';
 import { loadLettering } from './label.ts';
 import { drawDimensions } from './plan-dimensions.ts';
-import { coloursUsed, drawKey, partWords } from './plan-key.ts';
+import { coloursUsed, drawKey } from './plan-key.ts';
 import { inkGroup, writePage } from './plan-page.ts';
 import { paintGroup } from './plan-paint.ts';
 import { clearOf, drawAxis, drawEnds, drawOutlines, drawSides, drawThresholds } from './plan-place.ts';
+import { describePlan } from './plan-says.ts';
 import { Sketch } from './sketch.ts';
 
 export interface PlanChoice {
@@ -20,26 +19,6 @@ export interface PlanChoice {
   key?: boolean;
   /** How many lines of lettering the longer side of the work stands for; fewer lines are larger. */
   lines?: number;
-}
-
-/** The numbers of the plan in sentences, for those who hear it read out. */
-export function describePlan(drawing: Drawing, layout: Layout, job: Job): string {
-  const length = (mm: number) => writeLength(mm, job.units, job.step);
-  const { overall, field, pitch, repeats, border, endGap } = layout;
-  const limits = limitsOf(job);
-  const colours = coloursUsed(drawing, job).map(
-    ({ colour, parts }) => `${colour} (${parts.map(partWords).join(', ')})`,
-  );
-  return [
-    `Plan to scale, one unit to the millimetre, ${limits.near} at the bottom and ${limits.far} at the top.`,
-    `Overall ${length(overall.across)} across and ${length(overall.along)} along.`,
-    `Field ${length(field.across)} by ${length(field.along)}: ${repeats.across} by ${repeats.along} repeats of ${length(pitch.across)} by ${length(pitch.along)}.`,
-    border > 0 ? `Border ${length(border)} all round.` : 'No border.',
-    endGap > 0 ? `End gaps ${length(layout.gaps.near)} near and ${length(layout.gaps.far)} far.` : '',
-    `Colours: ${colours.join('; ')}.`,
-  ]
-    .filter(Boolean)
-    .join(' ');
 }
 
 /** Beside a long narrow work there is room to its right; otherwise the title goes below. */

@@ -15,7 +15,10 @@ const CASES = readFileSync(new URL('svg-path-cases.csv', import.meta.url), 'utf8
   .map((line) => [...line.matchAll(/("[^"]*"|[^,]*)(?:,|$)/g)].map((cell) => cell[1]!.replace(/^"|"$/g, '')))
   .map(([id, d, reference, verdict, source]) => ({ id, d: d!, reference: reference!, verdict: verdict!, source }));
 
-const fills = (d: string) => readPathData(d).outlines.map(ringOf).filter((ring) => ring !== undefined);
+const fills = (d: string) =>
+  readPathData(d)
+    .outlines.map(ringOf)
+    .filter((ring) => ring !== undefined);
 
 describe('path data, against the cases of SVG 2 and the resvg test suite', () => {
   test('the table is whole', () => {
@@ -114,7 +117,9 @@ describe('long runs of numbers', () => {
     const at = outlines.at(-1)!.sides.at(-1)!.to;
     if (last[0] === 'H') expect(at[0]).toBeCloseTo(last[1]!, 6);
     else expect(at).toEqual(last.slice(-2).map((value) => expect.closeTo(value as number, 6)));
-    expect(outlines.reduce((sum, { sides }) => sum + sides.length, 0)).toBeGreaterThanOrEqual(whole.segments.length - 1);
+    expect(outlines.reduce((sum, { sides }) => sum + sides.length, 0)).toBeGreaterThanOrEqual(
+      whole.segments.length - 1,
+    );
   });
 
   test('half a million numbers in one run are read in little time', () => {

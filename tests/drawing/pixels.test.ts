@@ -36,39 +36,136 @@ const FILES: [name: string, svg: string][] = [
   ['cubic and smooth', file('<path d="M10 50C10 10 45 10 50 50S90 90 90 50S60 0 50 20z"/>')],
   ['quadratics and smooth', file('<path d="M10 50Q30 -10 50 50T90 50T60 90z"/>')],
   ['relative throughout', file('<path d="m10 50q20-60 40 0t40 0t-30 40c-10 5-20 5-30-5s-10-20-20-35z"/>')],
-  ['arcs, all four of a pair', file('<path d="M20 50A30 20 20 0 0 80 50A30 20 20 1 0 20 50A40 30 0 0 1 80 50A45 33 10 1 1 20 50z"/>')],
+  [
+    'arcs, all four of a pair',
+    file('<path d="M20 50A30 20 20 0 0 80 50A30 20 20 1 0 20 50A40 30 0 0 1 80 50A45 33 10 1 1 20 50z"/>'),
+  ],
   ['arc too small for its chord', file('<path d="M15 60A5 5 0 0 1 85 60z"/>')],
   ['arc flags run together', file('<path d="M70 50h-45a25 25 0 1125 25z"/>')],
   ['path with a mistake', file('<path d="M10 10 L90 30 L40 90 L 5#5 90 90"/>')],
-  ['translate, rotate, scale', file('<g transform="translate(20 10) rotate(25)"><rect width="40" height="30" transform="scale(1.2 .8)"/></g>')],
+  [
+    'translate, rotate, scale',
+    file('<g transform="translate(20 10) rotate(25)"><rect width="40" height="30" transform="scale(1.2 .8)"/></g>'),
+  ],
   ['matrix and skew', file('<path transform="matrix(.8 .3 -.2 .9 12 5) skewX(15) skewY(-8)" d="M10 10h50v50z"/>')],
   ['rotate about a point', file('<rect x="20" y="30" width="60" height="30" transform="rotate(30 50 45)"/>')],
   ['mirrored', file('<path transform="matrix(-1 0 0 1 100 0)" d="M10 10C60 0 90 60 40 90z"/>')],
-  ['nested groups with styles', file('<g fill="none"><g style="fill:#135"><circle cx="40" cy="40" r="30"/></g><rect width="9" height="9"/></g>')],
-  ['copies', file('<defs><path id="t" d="M0 0h20l-5 15z"/></defs><use xlink:href="#t" x="10" y="20"/><use href="#t" transform="rotate(40) scale(2)" x="20"/>')],
-  ['symbol with a view', file('<symbol id="s" viewBox="0 0 10 20"><circle cx="5" cy="10" r="9"/></symbol><use href="#s" x="10" y="10" width="70" height="60"/>')],
-  ['svg in the svg', file('<svg x="10" y="20" width="60" height="60" viewBox="0 0 30 10" preserveAspectRatio="xMidYMid"><rect width="30" height="10"/></svg>')],
-  ['svg in the svg, stretched', file('<svg x="10" y="20" width="60" height="60" viewBox="0 0 30 10" preserveAspectRatio="none"><circle cx="15" cy="5" r="6"/></svg>')],
-  ['svg in the svg, to one side and cropped', file('<svg x="10" y="20" width="60" height="40" viewBox="0 0 20 20" preserveAspectRatio="xMaxYMin slice"><circle cx="10" cy="10" r="9"/></svg>')],
+  [
+    'nested groups with styles',
+    file('<g fill="none"><g style="fill:#135"><circle cx="40" cy="40" r="30"/></g><rect width="9" height="9"/></g>'),
+  ],
+  [
+    'copies',
+    file(
+      '<defs><path id="t" d="M0 0h20l-5 15z"/></defs><use xlink:href="#t" x="10" y="20"/><use href="#t" transform="rotate(40) scale(2)" x="20"/>',
+    ),
+  ],
+  [
+    'symbol with a view',
+    file(
+      '<symbol id="s" viewBox="0 0 10 20"><circle cx="5" cy="10" r="9"/></symbol><use href="#s" x="10" y="10" width="70" height="60"/>',
+    ),
+  ],
+  [
+    'svg in the svg',
+    file(
+      '<svg x="10" y="20" width="60" height="60" viewBox="0 0 30 10" preserveAspectRatio="xMidYMid"><rect width="30" height="10"/></svg>',
+    ),
+  ],
+  [
+    'svg in the svg, stretched',
+    file(
+      '<svg x="10" y="20" width="60" height="60" viewBox="0 0 30 10" preserveAspectRatio="none"><circle cx="15" cy="5" r="6"/></svg>',
+    ),
+  ],
+  [
+    'svg in the svg, to one side and cropped',
+    file(
+      '<svg x="10" y="20" width="60" height="40" viewBox="0 0 20 20" preserveAspectRatio="xMaxYMin slice"><circle cx="10" cy="10" r="9"/></svg>',
+    ),
+  ],
   ['a page that begins elsewhere', file('<circle r="40"/>', 'viewBox="-50 -60 120 130"')],
-  ['a page stretched by its size', file('<circle cx="50" cy="50" r="40"/>', 'viewBox="0 0 100 100" width="300" height="200" preserveAspectRatio="none"')],
+  [
+    'a page stretched by its size',
+    file(
+      '<circle cx="50" cy="50" r="40"/>',
+      'viewBox="0 0 100 100" width="300" height="200" preserveAspectRatio="none"',
+    ),
+  ],
   ['a page given by its size alone', file('<circle cx="2cm" cy="2cm" r="1cm"/>', 'width="5cm" height="4cm"')],
   ['what hangs over the page', file('<circle cx="90" cy="5" r="40"/>')],
-  ['cut to a circle', file('<clipPath id="c"><circle cx="50" cy="50" r="30"/></clipPath><rect x="40" width="60" height="90" clip-path="url(#c)"/>')],
-  ['cut twice', file('<clipPath id="d"><rect x="30" y="30" width="60" height="60"/></clipPath><clipPath id="c" clip-path="url(#d)"><circle cx="50" cy="50" r="30"/></clipPath><rect width="100" height="100" clip-path="url(#c)"/>')],
-  ['shapes of one colour over each other', file('<circle cx="40" cy="50" r="30"/><circle cx="60" cy="50" r="30"/><rect x="5" y="45" width="90" height="10"/>')],
-  ['two colours over each other', file('<circle cx="40" cy="50" r="30" fill="red"/><circle cx="60" cy="50" r="30" fill="#00f"/><path fill="red" d="M45 45h30v10h-30z"/>')],
-  ['style sheet', file('<style>.a{fill:none} #b{fill:green} rect.a{fill:green}</style><circle class="a" r="50"/><circle id="b" class="a" cx="60" cy="60" r="25"/><rect class="a" width="20" height="20"/>')],
-  ['hidden and shown', file('<g visibility="hidden"><circle r="50"/><circle visibility="visible" cx="60" cy="60" r="25"/></g><rect display="none" width="99" height="9"/>')],
+  [
+    'cut to a circle',
+    file(
+      '<clipPath id="c"><circle cx="50" cy="50" r="30"/></clipPath><rect x="40" width="60" height="90" clip-path="url(#c)"/>',
+    ),
+  ],
+  [
+    'cut twice',
+    file(
+      '<clipPath id="d"><rect x="30" y="30" width="60" height="60"/></clipPath><clipPath id="c" clip-path="url(#d)"><circle cx="50" cy="50" r="30"/></clipPath><rect width="100" height="100" clip-path="url(#c)"/>',
+    ),
+  ],
+  [
+    'shapes of one colour over each other',
+    file('<circle cx="40" cy="50" r="30"/><circle cx="60" cy="50" r="30"/><rect x="5" y="45" width="90" height="10"/>'),
+  ],
+  [
+    'two colours over each other',
+    file(
+      '<circle cx="40" cy="50" r="30" fill="red"/><circle cx="60" cy="50" r="30" fill="#00f"/><path fill="red" d="M45 45h30v10h-30z"/>',
+    ),
+  ],
+  [
+    'style sheet',
+    file(
+      '<style>.a{fill:none} #b{fill:green} rect.a{fill:green}</style><circle class="a" r="50"/><circle id="b" class="a" cx="60" cy="60" r="25"/><rect class="a" width="20" height="20"/>',
+    ),
+  ],
+  [
+    'hidden and shown',
+    file(
+      '<g visibility="hidden"><circle r="50"/><circle visibility="visible" cx="60" cy="60" r="25"/></g><rect display="none" width="99" height="9"/>',
+    ),
+  ],
   ['line with a mitre', file('<path fill="none" stroke="#000" stroke-width="9" d="M15 85L50 20L85 85"/>')],
-  ['line with a mitre beyond its limit', file('<path fill="none" stroke="#000" stroke-width="9" d="M40 85L50 20L60 85"/>')],
-  ['line with round joins and ends', file('<path fill="none" stroke="#000" stroke-width="12" stroke-linejoin="round" stroke-linecap="round" d="M15 85L50 20L85 85"/>')],
-  ['line with bevels and square ends', file('<path fill="none" stroke="#000" stroke-width="12" stroke-linejoin="bevel" stroke-linecap="square" d="M25 75L50 20L75 75"/>')],
+  [
+    'line with a mitre beyond its limit',
+    file('<path fill="none" stroke="#000" stroke-width="9" d="M40 85L50 20L60 85"/>'),
+  ],
+  [
+    'line with round joins and ends',
+    file(
+      '<path fill="none" stroke="#000" stroke-width="12" stroke-linejoin="round" stroke-linecap="round" d="M15 85L50 20L85 85"/>',
+    ),
+  ],
+  [
+    'line with bevels and square ends',
+    file(
+      '<path fill="none" stroke="#000" stroke-width="12" stroke-linejoin="bevel" stroke-linecap="square" d="M25 75L50 20L75 75"/>',
+    ),
+  ],
   ['line along a curve', file('<path fill="none" stroke="#000" stroke-width="7" d="M10 80C10 -20 90 120 90 20"/>')],
-  ['line round a star that crosses itself', file('<path fill="none" stroke="#000" stroke-width="5" d="M50 15L75 85L15 40h70L25 85z"/>')],
-  ['line round a circle, slanted', file('<ellipse transform="skewX(20)" fill="none" stroke="#000" stroke-width="7" cx="30" cy="50" rx="20" ry="33"/>')],
-  ['dashes', file('<path fill="none" stroke="#000" stroke-width="6" stroke-dasharray="14 5 3" stroke-dashoffset="4" d="M10 50A40 40 0 1 1 50 90"/>')],
-  ['dashes round a corner', file('<rect x="15" y="15" width="70" height="70" fill="none" stroke="#000" stroke-width="8" stroke-dasharray="21 9"/>')],
+  [
+    'line round a star that crosses itself',
+    file('<path fill="none" stroke="#000" stroke-width="5" d="M50 15L75 85L15 40h70L25 85z"/>'),
+  ],
+  [
+    'line round a circle, slanted',
+    file('<ellipse transform="skewX(20)" fill="none" stroke="#000" stroke-width="7" cx="30" cy="50" rx="20" ry="33"/>'),
+  ],
+  [
+    'dashes',
+    file(
+      '<path fill="none" stroke="#000" stroke-width="6" stroke-dasharray="14 5 3" stroke-dashoffset="4" d="M10 50A40 40 0 1 1 50 90"/>',
+    ),
+  ],
+  [
+    'dashes round a corner',
+    file(
+      '<rect x="15" y="15" width="70" height="70" fill="none" stroke="#000" stroke-width="8" stroke-dasharray="21 9"/>',
+    ),
+  ],
   ['fill and line of two colours', file('<circle cx="50" cy="50" r="30" fill="red" stroke="blue" stroke-width="8"/>')],
 ];
 
@@ -106,7 +203,8 @@ function randomDrawing(random: () => number): string {
       () => 'fill="red"',
       () => 'fill="blue"',
       () => 'fill="red" fill-rule="evenodd"',
-      () => `fill="none" stroke="red" stroke-width="${n(1, 6)}" stroke-linejoin="${pick(['miter', 'round', 'bevel'])}" stroke-linecap="${pick(['butt', 'round', 'square'])}"`,
+      () =>
+        `fill="none" stroke="red" stroke-width="${n(1, 6)}" stroke-linejoin="${pick(['miter', 'round', 'bevel'])}" stroke-linecap="${pick(['butt', 'round', 'square'])}"`,
     ])();
   const move = () =>
     random() < 0.6
@@ -115,9 +213,11 @@ function randomDrawing(random: () => number): string {
   const shape = (extra = '') =>
     pick([
       () => `<path d="M${n()} ${n()}${many(2 + Math.floor(random() * 5), step)}" ${paint()}${move()}${extra}/>`,
-      () => `<rect x="${n()}" y="${n()}" width="${n(9, 60)}" height="${n(9, 60)}" rx="${n(0, 20)}" ${paint()}${move()}${extra}/>`,
+      () =>
+        `<rect x="${n()}" y="${n()}" width="${n(9, 60)}" height="${n(9, 60)}" rx="${n(0, 20)}" ${paint()}${move()}${extra}/>`,
       () => `<ellipse cx="${n()}" cy="${n()}" rx="${n(12, 40)}" ry="${n(12, 40)}" ${paint()}${move()}${extra}/>`,
-      () => `<polygon points="${many(3 + Math.floor(random() * 4), () => `${n()} ${n()} `)}" ${paint()}${move()}${extra}/>`,
+      () =>
+        `<polygon points="${many(3 + Math.floor(random() * 4), () => `${n()} ${n()} `)}" ${paint()}${move()}${extra}/>`,
     ])();
   const clipped = random() < 0.2;
   const body = many(1 + Math.floor(random() * 4), () => shape(clipped && random() < 0.7 ? ' clip-path="url(#c)"' : ''));

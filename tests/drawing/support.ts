@@ -37,10 +37,12 @@ export function shareOf({ drawn, motif }: ReadFile, part?: string): number {
 
 /** Share of the page that resvg fills with anything, counted in its pixels. */
 export function pixelShare(svg: string, width = 1200): number {
-  const image = new Resvg(svg, { fitTo: { mode: 'width', value: width } }).render();
+  const image = new Resvg(svg, { fitTo: { mode: 'width', value: width }, font: { loadSystemFonts: false } }).render();
+  // Every look at `pixels` copies them all.
+  const pixels = image.pixels;
   let covered = 0;
-  for (let i = 3; i < image.pixels.length; i += 4) covered += image.pixels[i]! / 255;
-  return covered / (image.width * image.height);
+  for (let i = 3; i < pixels.length; i += 4) covered += pixels[i]!;
+  return covered / 255 / (image.width * image.height);
 }
 
 /** The same numbers on every run (a linear congruence; Numerical Recipes' constants). */
@@ -50,4 +52,11 @@ export function seeded(seed: number): () => number {
     state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
     return state / 2 ** 32;
   };
+}
+
+/** The colour that resvg paints a rectangle of this fill. */
+export function pixelColour(fill: string): string {
+  const svg = file(`<rect width="100" height="100" fill="${fill}"/>`, 'width="1" height="1" viewBox="0 0 100 100"');
+  const pixels = new Resvg(svg, { font: { loadSystemFonts: false } }).render().pixels;
+  return `#${[...pixels.subarray(0, 3)].map((value) => value.toString(16).padStart(2, '0')).join('')}`;
 }

@@ -6,7 +6,7 @@ import { lay, type Painted } from './scene.ts';
 
 /** Windows and pieces coincide to this, mm. */
 const COVER = 0.001;
-const CHORD = 0.00002;
+const CHORD = 0.0004;
 
 const outlineOf = (piece: Piece): Point[] => piece.flatMap((ring) => flatten(ring, CHORD));
 const cornersOf = (piece: Piece): Point[] =>
@@ -17,20 +17,25 @@ const middle = (points: Point[]): Point => {
   return [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2];
 };
 
-/** How far the farthest of some points lies from a closed polygon. */
-function farthest(points: Point[], polygon: Point[]): number {
-  return Math.max(
-    ...points.map(([x, y]) => {
-      let best = Infinity;
-      polygon.forEach(([ax, ay], at) => {
-        const [bx, by] = polygon[(at + 1) % polygon.length]!;
+/** Whether all of some points lie on a closed polygon, to `COVER`. */
+function lieOn(points: Point[], polygon: Point[]): boolean {
+  return points.every(([x, y]) => {
+    let [ax, ay] = polygon[polygon.length - 1]!;
+    for (const [bx, by] of polygon) {
+      const beside =
+        x < Math.min(ax, bx) - COVER ||
+        x > Math.max(ax, bx) + COVER ||
+        y < Math.min(ay, by) - COVER ||
+        y > Math.max(ay, by) + COVER;
+      if (!beside) {
         const long = (bx - ax) ** 2 + (by - ay) ** 2;
         const t = long === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / long));
-        best = Math.min(best, Math.hypot(ax + t * (bx - ax) - x, ay + t * (by - ay) - y));
-      });
-      return best;
-    }),
-  );
+        if (Math.hypot(ax + t * (bx - ax) - x, ay + t * (by - ay) - y) <= COVER) return true;
+      }
+      [ax, ay] = [bx, by];
+    }
+    return false;
+  });
 }
 
 interface Known {
@@ -68,10 +73,7 @@ export function lookAtCovering(sheets: Sheet[], painted: Painted[]): { bare: num
         const outline = outlineOf(window);
         const corners = cornersOf(window);
         const found = around(middle(outline)).filter(
-          (known) =>
-            known.painted.colour === colour &&
-            farthest(corners, known.outline) <= COVER &&
-            farthest(known.corners, outline) <= COVER,
+          (known) => known.painted.colour === colour && lieOn(corners, known.outline) && lieOn(known.corners, outline),
         );
         if (found.length !== 1)
           stray.push(`${file}: window ${index} covers ${found.length} pieces at ${middle(outline)}`);

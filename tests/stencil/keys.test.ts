@@ -36,7 +36,13 @@ const SCENES: [string, Wish][] = [
 function snapped({ layout, job, motifs }: Scene): Record<'x' | 'y', number[]> {
   const { lines } = scheduleMarks(
     layout,
-    { ...job, surface: 'floor-cloth', site: {} } as unknown as Parameters<typeof scheduleMarks>[1],
+    {
+      ...job,
+      surface: 'floor-cloth',
+      site: {},
+      field: { motif: motifs.field.name },
+      border: { turn: 'block', run: 'reverse' },
+    } as unknown as Parameters<typeof scheduleMarks>[1],
     motifs,
   );
   const found: Record<'x' | 'y', number[]> = { x: [0], y: [] };

@@ -1,5 +1,5 @@
-import { compose } from '../../src/compose/compose.ts';
-import type { Drawing } from '../../src/compose/drawing.ts';
+import { compose, type Motifs } from '../../src/compose/compose.ts';
+import type { Drawing, Region } from '../../src/compose/drawing.ts';
 import type { Layout } from '../../src/fit/layout.ts';
 import type { Piece, Point } from '../../src/geometry/path.ts';
 import { shifted } from '../../src/geometry/transform.ts';
@@ -88,11 +88,30 @@ export interface Painted {
   piece: Piece;
 }
 
+/** The motif that painted a region, as the job has it. */
+function motifOf({ element, part }: Region, job: Pick<CutJob, 'border' | 'inner'>, motifs: Motifs): Motif | undefined {
+  const turns = (way: CutJob['border']) => way?.turn !== undefined && way.turn !== 'block';
+  if (part === 'inset') return motifs.inset;
+  if (element === 'field') return motifs.field;
+  if (element === 'medallion') return motifs.medallion;
+  if (element === 'corner') return turns(job.border) ? motifs.border : motifs.corner;
+  if (element === 'inner-corner') return turns(job.inner) ? motifs.inner : motifs.innerCorner;
+  return element.startsWith('inner-') ? motifs.inner : motifs.border;
+}
+
 /** Every piece of the drawing that no tape masks, one by one where it is painted. */
-export function paintedPieces({ drawing, job, motifs }: Scene): Painted[] {
-  return drawing.regions.flatMap(({ element, part, pieces, at }) => {
-    const motif = element === 'field' ? motifs.field : element === 'corner' ? motifs.corner : motifs.border;
-    if (motif?.made !== 'sheet') return [];
+export function paintedPieces({
+  drawing,
+  job,
+  motifs,
+}: {
+  drawing: Drawing;
+  job: Pick<CutJob, 'border' | 'inner' | 'colours'>;
+  motifs: Motifs;
+}): Painted[] {
+  return drawing.regions.flatMap((region) => {
+    if (motifOf(region, job, motifs)?.made !== 'sheet') return [];
+    const { element, part, pieces, at } = region;
     const all: Painted[] = [];
     for (let n = 0; n < at.length; n += 2) {
       for (const piece of pieces)

@@ -34,12 +34,12 @@ export default function dimensions(set: FileSet): Claim[] {
   ];
 }
 
-const KINDS = ['field', 'work', 'reserve', 'border', 'end gap', 'each', 'plain'] as const;
+const KINDS = ['field', 'work', 'reserve', 'border', 'inner border', 'inside it', 'end gap', 'each', 'plain'] as const;
 type Kind = (typeof KINDS)[number];
 
 /** What a length may be said to be, before it or after it, and how many repeats it holds. */
 const LABEL =
-  /^(?:(field|work|reserve) )?(.+?)(?: (end gap|border|reserve|each)(?: \w+)?| at the sides)?(?:, [\d /]+\w+)?$/;
+  /^(?:(field|work|reserve) )?(.+?)(?: (end gap|inner border|inside it|border|reserve|each)(?: \w+)?| at the sides)?(?:, [\d /]+\w+)?$/;
 
 /** `field 32", 4 repeats`, `2 15/16" border`, `8" each repeat`, or a bare length. Other words are no length. */
 function readLabel(label: string, units: Unit): { kind: Kind; mm?: number } {
@@ -53,7 +53,9 @@ function lengths({ layout }: LayoutFile): {
   due: Record<Kind, number[]>;
   needed: [name: string, mm: number][];
 } {
-  const { overall, field, border, reserve, pitch, gaps, work } = layout;
+  const { overall, field, border, reserve, pitch, gaps, work, inner } = layout;
+  // The reserve between two borders, or between border and field.
+  const strip = inner ? inner.offset : reserve;
   // A repeat may be marked in pieces, such as squares, two or more to a repeat.
   const pieces = [1, 2, 3, 4].flatMap((each) => [pitch.across / each, pitch.along / each]);
   const all = [
@@ -64,8 +66,8 @@ function lengths({ layout }: LayoutFile): {
     field.along,
     ...pieces,
     border,
-    reserve.across,
-    reserve.along,
+    strip.across,
+    strip.along,
     ...Object.values(gaps),
   ];
   return {
@@ -74,7 +76,9 @@ function lengths({ layout }: LayoutFile): {
       'end gap': [gaps.near, gaps.far],
       field: [field.across, field.along],
       border: [border],
-      reserve: [reserve.across, reserve.along],
+      reserve: [strip.across, strip.along],
+      'inner border': inner ? [inner.width] : [],
+      'inside it': inner ? [reserve.along - inner.offset.along - inner.width] : [],
       each: pieces,
       plain: all,
     },

@@ -1,16 +1,19 @@
-import { type Claim, equal, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, equal, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
-import { fieldOf } from '../measure/field.ts';
+import { fromBoundary } from '../measure/edges.ts';
+import { type Field, fieldOf } from '../measure/field.ts';
 import { guideLines, lineInside } from '../measure/guide-lines.ts';
+import type { Way } from '../measure/symmetry.ts';
+import type { LayoutNumbers } from '../read/layout.ts';
 
 const FILE = 'marks.csv';
-const CLAIM = 'lines between repeats run between the pieces of the plan';
+const CLAIM = 'lines between repeats run where repeats of the plan meet';
 
-/** The lines that part the repeats, snapped through the marks, cut no piece of the field as it is drawn. */
-export default function guides(set: FileSet): Claim[] {
-  const [rows, plan, layout] = [set.marks(), set.plan(), set.layout()];
+/** The lines that part the repeats, snapped through the marks, run where two repeats meet as they are drawn, or cut no piece. */
+export default async function guides(set: FileSet): Promise<Claim[]> {
+  const [rows, field, layout] = [set.marks(), await fieldOf(set), set.layout()];
   if (!rows.ok) return [unproven(FILE, CLAIM, rows.says)];
-  if (!plan.ok) return [unproven(FILE, CLAIM, plan.says)];
+  if (!field.ok) return [unproven(FILE, CLAIM, field.says)];
   if (!layout.ok) return [unproven(FILE, CLAIM, layout.says)];
   const between = rows.value.filter(
     (row) => /^between /.test(row.for) && /^(axis|across-left|across-right)$/.test(row.line),
@@ -18,11 +21,19 @@ export default function guides(set: FileSet): Claim[] {
   const lines = guideLines(between, layout.value.layout);
   // The axis itself is a line between repeats only where a repeat ends on it.
   lines.x = lines.x.filter((x) => x !== 0);
-  if (lines.x.length + lines.y.length === 0) return [equal(FILE, CLAIM, 'no lines', 'no lines')];
-  const crossed = fieldOf(plan.value).pieces.filter(
-    ({ outline: { frame } }) =>
-      lineInside(lines.x, frame.left, frame.right) || lineInside(lines.y, frame.top, frame.bottom),
-  ).length;
-  const measured = `${lines.x.length + lines.y.length} lines cross ${crossed} pieces`;
-  return [stated(FILE, CLAIM, crossed === 0, measured, 'no piece')];
+  const all = lines.x.length + lines.y.length;
+  if (all === 0) return [equal(FILE, CLAIM, 'no lines', 'no lines')];
+  const numbers = layout.value.layout;
+  const astray = [
+    ...lines.x.filter((x) => !parts(field.value, numbers, 'across', x)),
+    ...lines.y.filter((y) => !parts(field.value, numbers, 'along', y)),
+  ].length;
+  return [stated(FILE, CLAIM, astray === 0, `${all - astray} of ${all} lines`, `all, to ${DRAWN} mm`)];
+}
+
+function parts(field: Field, numbers: LayoutNumbers, way: Way, at: number): boolean {
+  if (fromBoundary(field, numbers, way, at) <= DRAWN) return true;
+  return field.pieces.every(({ outline: { frame } }) =>
+    way === 'across' ? !lineInside([at], frame.left, frame.right) : !lineInside([at], frame.top, frame.bottom),
+  );
 }

@@ -1,65 +1,78 @@
 import { type Claim, DRAWN, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
-import { type Edge, type Meeting, meet } from '../measure/edge.ts';
+import { isSound, type Line, landsAs, lineAt } from '../measure/edges.ts';
 import { type Field, fieldOf } from '../measure/field.ts';
 import { agrees } from '../measure/pattern.ts';
+import type { Met } from '../measure/repeating.ts';
+import type { Way } from '../measure/symmetry.ts';
+import { EDGES, type Edge, edgeAt, isUpright } from '../measure/window.ts';
 import type { LayoutNumbers } from '../read/layout.ts';
-import type { Outline } from '../read/outline.ts';
-import type { Painted } from '../read/plan.ts';
 
 const FILE = 'plan.svg';
-const EDGES: Edge[] = ['left', 'right', 'near', 'far'];
-const ALLOWED = { whole: 'no piece is cut', half: 'every piece there is a half', cut: 'pieces are cut' };
+const CLAIM = 'repeats land at the edges as the layout says';
+const ALLOWED = {
+  whole: 'a line between repeats, to 0.05 mm, and what it cuts is cut as the pattern is there',
+  half: 'a mirror line through repeats or pieces, to 0.05 mm, and every piece there is an exact half',
+  cut: 'neither',
+};
 
-/** How the repeats meet the four edges and both centre lines of the field, by counting and comparing pieces. */
-export default function landing(set: FileSet): Claim[] {
-  const [plan, layout] = [set.plan(), set.layout()];
-  if (!plan.ok) return [unproven(FILE, 'repeats land at the edges as the layout says', plan.says)];
-  if (!layout.ok) return [unproven(FILE, 'repeats land at the edges as the layout says', layout.says)];
-  const field = fieldOf(plan.value);
-  const template = set.template();
-  const models = template.ok ? template.value.outlines : [];
+/** How the repeats meet the four edges and both centre lines of the field. */
+export default async function landing(set: FileSet): Promise<Claim[]> {
+  const [field, layout] = [await fieldOf(set), set.layout()];
+  if (!field.ok) return [unproven(FILE, CLAIM, field.says)];
+  if (!layout.ok) return [unproven(FILE, CLAIM, layout.says)];
   return [
-    ...EDGES.map((edge) => atEdge(edge, field.pieces, layout.value.layout, models)),
-    onCentre('across', field, layout.value.layout),
-    onCentre('along', field, layout.value.layout),
+    ...EDGES.map((edge) => atEdge(edge, field.value, layout.value.layout)),
+    onCentre('across', field.value, layout.value.layout),
+    onCentre('along', field.value, layout.value.layout),
   ];
 }
 
-function atEdge(edge: Edge, field: Painted[], layout: LayoutNumbers, models: Outline[]): Claim {
-  const way = edge === 'left' || edge === 'right' ? 'across' : 'along';
+function atEdge(edge: Edge, field: Field, layout: LayoutNumbers): Claim {
+  const way = isUpright(edge) ? 'across' : 'along';
   const due = layout.landing[edge];
-  const found = meet(field, edge, layout.field[way] / 2, layout.pitch[way], models);
+  const { window, edges, count } = field.repeating;
+  const met = edges[edge];
+  const line = lineAt(field, layout, way, edgeAt(window.frame, edge));
+  const lands = landsAs(line, met, field.mirrors[way]);
+  const holds = isSound(met) && count > 0 && (due === 'cut' ? !lands.whole && !lands.half : lands[due]);
   const claim = due === 'cut' ? `repeats are cut at the ${edge} edge` : `repeats land ${due} at the ${edge} edge`;
-  return stated(FILE, claim, field.length > 0 && landsAs(found) === due, saysMeeting(found), ALLOWED[due]);
+  return stated(FILE, claim, holds, `${saysMet(met)}; ${saysLine(line)}`, ALLOWED[due]);
 }
 
-function landsAs({ whole, halves, cut, over, next }: Meeting): 'whole' | 'half' | 'cut' | 'neither' {
-  if (over > 0) return 'neither';
-  if (cut > 0) return 'cut';
-  if (halves > 0) return next.across > 0 ? 'half' : 'neither';
-  return next.across === 0 && next.reach === whole ? 'whole' : 'neither';
+function saysMet({ whole, halves, cut, lost, odd, over }: Met): string {
+  const counts = [`${whole} whole`, `${halves} halved`, `${cut} cut`];
+  if (lost > 0) counts.push(`${lost} of the pattern missing`);
+  if (odd > 0) counts.push(`${odd} not of the pattern`);
+  if (over > 0) counts.push(`${over} reach over it`);
+  return counts.join(', ');
 }
 
-function saysMeeting({ whole, halves, cut, over, next, alone }: Meeting): string {
-  const counts = [`${whole} whole`, `${halves} halved`, `${cut} cut`, ...(over > 0 ? [`${over} reach over it`] : [])];
-  const beside = alone
-    ? 'no second line lies inside the field'
-    : `a pitch further in ${next.reach} meet and ${next.across} cross`;
-  return `${counts.join(', ')}; ${beside}`;
+function saysLine({ boundary, middle, mirrors }: Line): string {
+  const mirror = mirrors ? 'the pattern mirrors there' : 'the pattern does not mirror there';
+  if (!Number.isFinite(boundary)) return `no whole repeat was found; ${mirror}`;
+  const nearer = Math.min(boundary, middle);
+  return `${nearer.toFixed(3)} mm from ${boundary <= middle ? 'where repeats meet' : 'the middle of a repeat'}; ${mirror}`;
 }
 
-function onCentre(way: 'across' | 'along', { pieces, mirrored }: Field, layout: LayoutNumbers): Claim {
+function onCentre(way: Way, field: Field, layout: LayoutNumbers): Claim {
   const due = layout.landing[way === 'across' ? 'centreAcross' : 'centreAlong'];
   // The middle across is a line that runs along, and the other way about.
   const name = way === 'across' ? 'the centre line along' : 'the centre line across';
   const claim = due === 'cut' ? `repeats are cut on ${name}` : `repeats land ${due} on ${name}`;
+  const { pieces, mirrored, mirrors, repeating } = field;
   const crossing = pieces.filter(({ outline: { frame } }) =>
     way === 'across' ? frame.left < -DRAWN && frame.right > DRAWN : frame.top < -DRAWN && frame.bottom > DRAWN,
   ).length;
-  const mirrors = agrees(mirrored[way]);
-  const lands = !mirrors ? 'cut' : crossing > 0 ? 'half' : 'whole';
-  const measured = `${crossing} pieces lie across it, ${mirrors ? 'and the field mirrors' : 'but the field does not mirror'}`;
-  const allowed = { whole: 'none across, mirrored', half: 'some across, mirrored', cut: 'not mirrored' }[due];
-  return stated(FILE, claim, pieces.length > 0 && lands === due, measured, allowed);
+  const reflects = agrees(mirrored[way]);
+  const line = lineAt(field, layout, way, 0);
+  // Pieces on a mirror line are halved by it, as what mirrors a piece that lies across maps it onto itself.
+  const cuts = reflects ? { halves: crossing, cut: 0 } : { halves: 0, cut: crossing };
+  const lands = landsAs({ ...line, mirrors: line.mirrors && reflects }, cuts, mirrors[way]);
+  // Where units stand at corners of cells as well, the middle of one is also where others meet.
+  const isCut = !mirrors[way] && (!lands.whole || line.middle <= DRAWN);
+  const holds = repeating.count > 0 && (due === 'cut' ? isCut : lands[due]);
+  const measured = `${crossing} pieces lie across it; ${saysLine(line)}${line.mirrors && !reflects ? ', but the field does not' : ''}`;
+  const allowed = { ...ALLOWED, cut: 'neither, where nothing mirrors' };
+  return stated(FILE, claim, holds, measured, allowed[due]);
 }

@@ -13,18 +13,21 @@ export default function marks(set: FileSet): Claim[] {
   const [rows, layout] = [set.marks(), set.layout()];
   if (!rows.ok) return [unproven(FILE, 'marks read within half a tape step of true', rows.says)];
   if (!layout.ok) return [unproven(FILE, 'marks read within half a tape step of true', layout.says)];
-  const { job, layout: numbers } = layout.value;
+  const { job } = layout.value;
   const lines = new Map<string, MarkRow[]>();
   for (const row of rows.value) lines.set(row.line, [...(lines.get(row.line) ?? []), row]);
   const lacking = ALWAYS.filter((line) => !lines.has(line));
-  const needed = numbers.border > 0 && [...lines.keys()].some((line) => line.startsWith('border-'));
-  if (needed) lacking.push(...BORDER.filter((line) => !lines.has(line)));
+  for (const order of ['border', 'inner-border']) {
+    // A border masked with tape has no marks of its own.
+    const marked = [...lines.keys()].some((line) => line.startsWith(`${order}-`));
+    if (marked) lacking.push(...SIDES.map((side) => `${order}-${side}`).filter((line) => !lines.has(line)));
+  }
   const claims = [equal(FILE, 'every guide line is marked', lacking.join(', ') || 'all', 'all')];
   for (const [line, found] of lines) {
     claims.push(readings(line, found, job.units, job.step));
     if (line === 'check') continue;
     claims.push(order(line, found));
-    const marked = compareMarks(line, found, numbers);
+    const marked = compareMarks(line, found, layout.value);
     if (marked === undefined) continue;
     const measured = marked.off > MARK_WRITTEN ? `${marked.worst} is off by ${say(marked.off)}` : marked.off;
     claims.push(
@@ -41,11 +44,7 @@ export default function marks(set: FileSet): Claim[] {
   return claims;
 }
 
-const BORDER = [
-  'border-left',
-  'border-right',
-  ...['near', 'far'].flatMap((end) => [`border-${end}-left`, `border-${end}-right`]),
-];
+const SIDES = ['left', 'right', 'near-left', 'near-right', 'far-left', 'far-right'];
 
 const say = (mm: number): string => (Number.isFinite(mm) ? `${mm.toFixed(3)} mm` : 'more than can be said');
 

@@ -1,29 +1,163 @@
+import { DRAWN } from '../claim.ts';
+import type { FileSet } from '../file-set.ts';
+import type { LayoutFile } from '../read/layout.ts';
+import { shiftOutline } from '../read/outline.ts';
 import type { Painted, Plan } from '../read/plan.ts';
+import { type Read, read } from '../read/read.ts';
+import type { Template } from '../read/template.ts';
+import { EXCHANGED } from './alternating.ts';
+import { centre } from './finder.ts';
+import { centredFrame, frameOf } from './frame.ts';
+import { gatherKinds, type Kinds, type Period } from './kinds.ts';
 import { MIRROR_ACROSS, MIRROR_ALONG } from './move.ts';
 import { type Agreement, agreement, isField, Pattern } from './pattern.ts';
+import { proveRepeating, type Repeating } from './repeating.ts';
+import { type Laid, Symmetry, type Way } from './symmetry.ts';
+import type { Window } from './window.ts';
 
-/** The field of a plan, and what several claims measure of it. */
+/** The field of a plan, and what several claims measure of it. Insets are looked at by themselves. */
 export interface Field {
   pieces: Painted[];
   pattern: Pattern;
   /** Mirrored about the line x = 0, and about the line y = 0. */
   mirrored: { across: Agreement; along: Agreement };
+  /** The pattern that accounts for it. */
+  repeating: Repeating;
+  symmetry: Symmetry;
+  /**
+   * Whether the motif mirrors about any line that runs along (`across`), and about any that runs across, repeated as it is;
+   * where repeats alternate, the pattern must mirror there as well.
+   */
+  mirrors: Record<Way, boolean>;
+  /** Repeats as the template shows one, and mirror images of it. */
+  repeats: Laid[];
 }
 
-const known = new WeakMap<Plan, Field>();
+const known = new WeakMap<Plan, Promise<Field>>();
 
 /** Measured once for a plan. */
-export function fieldOf(plan: Plan): Field {
-  let field = known.get(plan);
+export async function fieldOf(set: FileSet): Promise<Read<Field>> {
+  const [plan, layout, template] = [set.plan(), set.layout(), set.template()];
+  if (!plan.ok) return plan;
+  if (!layout.ok) return layout;
+  let field = known.get(plan.value);
   if (field === undefined) {
-    const pieces = plan.painted.filter(isField);
-    const pattern = new Pattern(pieces);
-    const mirrored = {
+    field = measure(plan.value, layout.value, template.ok ? template.value : undefined);
+    known.set(plan.value, field);
+  }
+  return read(await field);
+}
+
+export const isInset = (piece: Painted): boolean => isField(piece) && piece.part === 'inset';
+
+/** Where the field may be painted. */
+export function windowOf({ layout: { field, pitch }, medallion }: LayoutFile): Window {
+  const frame = centredFrame(field.across, field.along);
+  if (!medallion) return { frame };
+  const { across, along } = medallion.repeats;
+  return { frame, room: centredFrame(across * pitch.across, along * pitch.along) };
+}
+
+/** How far on the field shows the same again: two repeats in a direction in which they alternate. */
+export function periodOf({ layout: { pitch }, alternation }: LayoutFile): Period {
+  const turns = (way: Way) => alternation && alternation.by !== (way === 'across' ? 'row' : 'column');
+  return { across: pitch.across * (turns('across') ? 2 : 1), along: pitch.along * (turns('along') ? 2 : 1) };
+}
+
+async function measure(plan: Plan, layout: LayoutFile, template: Template | undefined): Promise<Field> {
+  const pieces = plan.painted.filter((piece) => isField(piece) && !isInset(piece));
+  const pattern = new Pattern(pieces);
+  const repeating = await accountFor(pieces, layout, template);
+  const symmetry = new Symmetry(repeating.kinds, repeating.period);
+  return {
+    pieces,
+    pattern,
+    mirrored: {
       across: agreement(pieces, pattern, MIRROR_ACROSS),
       along: agreement(pieces, pattern, MIRROR_ALONG),
-    };
-    field = { pieces, pattern, mirrored };
-    known.set(plan, field);
+    },
+    repeating,
+    symmetry,
+    mirrors: mirrorsOf(symmetry, layout, template),
+    repeats: template ? symmetry.lay(template, DRAWN, true) : [],
+  };
+}
+
+function mirrorsOf(symmetry: Symmetry, layout: LayoutFile, template: Template | undefined): Record<Way, boolean> {
+  const laid = layout.alternation && template ? symmetry.lay(template).flatMap(({ pieces }) => pieces) : [];
+  const alone = laid.length > 0 ? new Symmetry(laid, layout.layout.pitch) : symmetry;
+  const either = (way: Way) => symmetry.mirrors(way) && alone.mirrors(way);
+  return { across: either('across'), along: either('along') };
+}
+
+const isWhole = ({ lost, odd }: Repeating): boolean => lost.length === 0 && odd.length === 0;
+
+/**
+ * The pattern is that of the pieces that lie clear of the edges. A field so small that some lie nowhere clear of them is compared with what the
+ * template and the layout's own numbers say of them; where another motif stands in every second repeat, with the pieces themselves.
+ */
+async function accountFor(pieces: Painted[], layout: LayoutFile, template: Template | undefined): Promise<Repeating> {
+  const [window, period] = [windowOf(layout), periodOf(layout)];
+  const gather = () => gatherKinds(pieces, window, period);
+  const plain = gather();
+  const first = await proveRepeating(plain.kinds, plain.odd, window);
+  if (isWhole(first)) return first;
+  const tries = [
+    ...(template
+      ? [
+          [{ across: 0, along: 0 }],
+          [
+            { across: 0, along: 0 },
+            { across: 0.5, along: 0.5 },
+          ],
+        ]
+      : []
+    ).map((stands) => (kinds: Kinds) => {
+      for (const at of stands) addTemplate(kinds, template!, layout, at);
+    }),
+    ...(layout.alternation?.other
+      ? [
+          (kinds: Kinds, odd: readonly Painted[]) => {
+            for (const { part, outline } of odd) kinds.add(part, outline);
+          },
+        ]
+      : []),
+  ];
+  for (const more of tries) {
+    const { kinds, odd } = gather();
+    more(kinds, odd);
+    const left = odd.filter((piece) => {
+      const found = kinds.find(piece.part, piece.outline);
+      if (!found) return true;
+      found.kind.drawn.set(`${found.i},${found.j}`, piece);
+      return false;
+    });
+    const next = await proveRepeating(kinds, left, window);
+    if (isWhole(next)) return next;
   }
-  return field;
+  return first;
+}
+
+/** Adds the pieces of the template where the layout has the first repeat, or part of a repeat on from there; alternate ones beside it. */
+function addTemplate(kinds: Kinds, template: Template, file: LayoutFile, on: { across: number; along: number }): void {
+  const { field, pitch, phase } = file.layout;
+  const by = file.alternation?.by;
+  const cells = [
+    { across: 0, along: 0, other: false },
+    ...(by && by !== 'row' ? [{ across: 1, along: 0, other: true }] : []),
+    ...(by && by !== 'column' ? [{ across: 0, along: 1, other: true }] : []),
+    ...(by === 'checker' ? [{ across: 1, along: 1, other: false }] : []),
+  ];
+  const [x, y] = centre(frameOf(template.edges.map((outline) => outline.frame)));
+  for (const cell of cells) {
+    if (cell.other && file.alternation?.other) continue;
+    const dx = -field.across / 2 + (cell.across + on.across + 0.5 - phase.across) * pitch.across - x;
+    const dy = field.along / 2 - (cell.along + on.along + 0.5 - phase.along) * pitch.along - y;
+    template.outlines.forEach((outline, at) => {
+      const own = template.parts[at]!;
+      const part = cell.other ? (EXCHANGED[own] ?? own) : own;
+      const there = shiftOutline(outline, dx, dy);
+      if (!kinds.find(part, there, 1)) kinds.add(part, there);
+    });
+  }
 }

@@ -16,10 +16,10 @@ export function guideLines(rows: readonly MarkRow[], { work, gaps }: LayoutNumbe
   for (const row of rows) {
     if (Number.isNaN(row.true)) continue;
     const name = row.line;
-    if (['axis', 'left-edge', 'right-edge', 'border-left', 'border-right'].includes(name)) {
+    if (['axis', 'left-edge', 'right-edge'].includes(name) || /^(inner-)?border-(left|right)$/.test(name)) {
       lines.y.push(work.along / 2 + gaps.near - row.true);
-    } else if (name === 'across-left' || /^border-.*-left$/.test(name)) lines.x.push(-row.true);
-    else if (name === 'across-right' || /^border-.*-right$/.test(name)) lines.x.push(row.true);
+    } else if (name === 'across-left' || /^(inner-)?border-\w+-left$/.test(name)) lines.x.push(-row.true);
+    else if (name === 'across-right' || /^(inner-)?border-\w+-right$/.test(name)) lines.x.push(row.true);
   }
   return { x: sorted(lines.x), y: sorted(lines.y) };
 }

@@ -1,4 +1,4 @@
-import type { LayoutNumbers } from '../read/layout.ts';
+import type { LayoutFile } from '../read/layout.ts';
 import type { MarkRow } from '../read/marks.ts';
 import { type Due, dueOn } from './places.ts';
 
@@ -17,7 +17,7 @@ export interface Marked {
 const JOINT = /^between (.+) (\d+) and (\d+)$/;
 
 /** Compares the marks of one guide line with where the layout has its lines. Undefined where the layout says nothing of it. */
-export function compareMarks(line: string, rows: readonly MarkRow[], layout: LayoutNumbers): Marked | undefined {
+export function compareMarks(line: string, rows: readonly MarkRow[], layout: LayoutFile): Marked | undefined {
   const named = rows.flatMap((row) => row.for.split(', ')).map((words) => JOINT.exec(words)?.[1]);
   // Pieces counted one by one, such as squares, may stand two or more to a repeat; repeats stand one.
   const counts = named.some((word) => word !== undefined && !/repeats$/.test(word)) ? [1, 2, 3, 4] : [1];
@@ -45,7 +45,7 @@ function against(due: Due, rows: readonly MarkRow[]): Marked {
     }
   }
   const marked = (at: number) => rows.some((row) => Math.abs(row.true - at) <= WRITTEN);
-  for (const { at, says } of due.places) if (!marked(at)) found.missing.push(says);
+  for (const { at, says, optional } of due.places) if (!optional && !marked(at)) found.missing.push(says);
   for (const { at, before } of due.joints) if (!marked(at)) found.missing.push(`between ${before} and ${before + 1}`);
   return found;
 }

@@ -1,9 +1,12 @@
-import type { LayoutNumbers } from '../read/layout.ts';
+import type { LayoutFile, LayoutNumbers } from '../read/layout.ts';
+import type { Way } from './symmetry.ts';
 
 /** A line of the work that a mark may stand for, mm from the datum of its guide line. */
 interface Place {
   at: number;
   says: string;
+  /** It may be left out. */
+  optional?: true;
 }
 
 /** Everything that is to be marked on a guide line, and how many marked pieces one repeat holds. */
@@ -31,44 +34,89 @@ function joints(begins: number, length: number, pitch: number, phase: number, ea
  * @param each marked pieces in one repeat across or along, such as 2 for the squares of a checkerboard
  * @returns undefined for a line that the layout says nothing of, such as the width of an opening
  */
-export function dueOn(line: string, layout: LayoutNumbers, each: number): Due | undefined {
-  if (line === 'axis' || line === 'left-edge' || line === 'right-edge') return dueAlong(layout, each);
-  if (line === 'across-left' || line === 'across-right') return dueAcross(layout, each, line === 'across-left');
-  if (line === 'border-left' || line === 'border-right') return dueLongBorder(layout);
-  if (/^border-(near|far)-(left|right)$/.test(line)) return dueShortBorder(layout, line.endsWith('left'));
-  if (line === 'room') return dueRoom(layout);
-  return undefined;
+export function dueOn(line: string, file: LayoutFile, each: number): Due | undefined {
+  if (line === 'axis' || line === 'left-edge' || line === 'right-edge') return dueAlong(file, each);
+  if (line === 'across-left' || line === 'across-right') return dueAcross(file, each, line === 'across-left');
+  if (line === 'room') return dueRoom(file.layout);
+  const [, order, side, half] = /^(inner-border|border)-(left|right|near|far)(?:-(left|right))?$/.exec(line) ?? [];
+  const band = order && bandOf(order, file);
+  if (!band) return undefined;
+  const isLong = side === 'left' || side === 'right';
+  if (isLong === (half !== undefined)) return undefined;
+  return isLong ? dueLongBorder(file.layout, band) : dueShortBorder(file.layout, band, half === 'left');
 }
 
-function dueAlong(layout: LayoutNumbers, each: number): Due {
-  const { gaps, work, border, reserve, field, pitch, phase } = layout;
+function dueAlong(file: LayoutFile, each: number): Due {
+  const { gaps, work, border, reserve, field, pitch, phase } = file.layout;
   const end = gaps.near + work.along;
   const begins = gaps.near + border + reserve.along;
-  const places = [
+  const middle = gaps.near + work.along / 2;
+  const places: Place[] = [
     { at: gaps.near, says: 'work begins' },
     { at: begins, says: 'field begins' },
-    { at: gaps.near + work.along / 2, says: 'mid-run' },
+    { at: middle, says: 'mid-run' },
     { at: begins + field.along, says: 'field ends' },
     { at: end, says: 'work ends' },
+    ...kindsFrom(file, 'along').map(({ at, says }) => ({ at: begins + at, says })),
   ];
-  if (border > 0) {
-    places.push({ at: gaps.near + border, says: 'inner edge of the border' });
-    places.push({ at: end - border, says: 'inner edge of the border' });
+  for (const { at, says } of strips(file.layout, 'along')) {
+    places.push({ at: gaps.near + at, says }, { at: end - at, says });
+  }
+  if (file.medallion) {
+    const half = (file.medallion.repeats.along * pitch.along) / 2;
+    places.push({ at: middle - half, says: 'room of the medallion begins' });
+    places.push({ at: middle + half, says: 'room of the medallion ends' });
   }
   if (gaps.far > 0) places.push({ at: end + gaps.far, says: 'the far limit' });
   return { places, joints: joints(begins, field.along, pitch.along, phase.along, each) };
 }
 
 /** Sideways from the axis; pieces are numbered from the left edge of the field. */
-function dueAcross(layout: LayoutNumbers, each: number, left: boolean): Due {
-  const { border, reserve, field, pitch, phase } = layout;
+function dueAcross(file: LayoutFile, each: number, left: boolean): Due {
+  const { work, field, pitch, phase } = file.layout;
   const half = field.across / 2;
-  const places = [
+  const places: Place[] = [
     { at: half, says: 'edge of the field' },
-    { at: half + reserve.across + border, says: 'edge of the work' },
+    { at: work.across / 2, says: 'edge of the work' },
+    ...kindsFrom(file, 'across')
+      .map(({ at, says }) => ({ at: (left ? -1 : 1) * (at - half), says }))
+      .filter(({ at }) => at > NEXT_TO_NOTHING),
   ];
-  if (border > 0) places.push({ at: half + reserve.across, says: 'inner edge of the border' });
+  for (const { at, says } of strips(file.layout, 'across')) places.push({ at: work.across / 2 - at, says });
+  if (file.medallion) {
+    places.push({ at: (file.medallion.repeats.across * pitch.across) / 2, says: 'edge of the room of the medallion' });
+  }
   return { places, joints: fromMiddle(joints(-half, field.across, pitch.across, phase.across, each), left) };
+}
+
+/** Edges of what lies between the edge of the work and the field, from the edge of the work inwards. */
+function strips({ border, inner }: LayoutNumbers, way: Way): Place[] {
+  const places: Place[] = border > 0 ? [{ at: border, says: 'inner edge of the border' }] : [];
+  if (!inner) return places;
+  const outer = border + inner.offset[way];
+  return [
+    ...places,
+    { at: outer, says: 'outer edge of the inner border' },
+    { at: outer + inner.width, says: 'inner edge of the inner border' },
+  ];
+}
+
+/** What is said of the lines at which rows or columns begin where repeats alternate, from the beginning of the field. */
+function kindsFrom({ layout, alternation, motifs }: LayoutFile, way: Way): Place[] {
+  if (!alternation || alternation.by === (way === 'across' ? 'row' : 'column')) return [];
+  const { field, pitch, phase } = layout;
+  const kinds = alternation.other
+    ? [`of ${alternation.other.name}`, `of ${motifs?.field.name}`]
+    : ['in exchanged colours', 'in its own colours'];
+  const name = way === 'across' ? 'column' : 'row';
+  const begins = alternation.by === 'checker' ? ' begins' : '';
+  const places: Place[] = [];
+  for (let number = 1; number <= 100_000; number++) {
+    const at = (number - 1 - phase[way]) * pitch[way];
+    if (at >= field[way] - NEXT_TO_NOTHING) break;
+    if (at > NEXT_TO_NOTHING) places.push({ at, says: `${name} ${number}${begins} ${kinds[number % 2]}` });
+  }
+  return places;
 }
 
 const fromMiddle = (all: Due['joints'], left: boolean): Due['joints'] =>
@@ -77,28 +125,59 @@ const fromMiddle = (all: Due['joints'], left: boolean): Due['joints'] =>
     .filter(({ at }) => at > NEXT_TO_NOTHING)
     .sort((a, b) => a.at - b.at);
 
-function dueLongBorder({ gaps, work, border, borderRepeats }: LayoutNumbers): Due {
-  const length = work.along - 2 * border;
-  const begins = gaps.near + border;
-  const places = [
-    { at: gaps.near, says: 'corner block begins' },
-    { at: begins, says: 'corner block ends' },
-    { at: begins, says: 'border repeats begin' },
-    { at: begins + length, says: 'border repeats end' },
-    { at: begins + length, says: 'corner block begins' },
-    { at: gaps.near + work.along, says: 'corner block ends' },
-  ];
-  return { places, joints: joints(begins, length, length / borderRepeats.along, 0, 1) };
+/** A border as it is marked. `offset`: from the edge of the work to its outer edge. */
+interface Band {
+  width: number;
+  repeats: Record<Way, number>;
+  offset: Record<Way, number>;
+  /** What is said of the ends of its sides. */
+  ends: { near: string; far: string };
+  through: boolean;
 }
 
-function dueShortBorder({ work, border, borderRepeats }: LayoutNumbers, left: boolean): Due {
-  const length = work.across - 2 * border;
-  const places = [
-    { at: length / 2, says: 'border repeats end' },
-    { at: length / 2, says: 'corner block begins' },
-    { at: length / 2 + border, says: 'corner block ends' },
+function bandOf(order: string, { layout, border, inner }: LayoutFile): Band | undefined {
+  const turn = (order === 'border' ? border : inner)?.turn ?? 'block';
+  const corner = turn === 'block' ? 'corner block' : 'corner';
+  const through = turn === 'butt';
+  const ends = through ? { near: 'near side', far: 'far side' } : { near: corner, far: corner };
+  if (order === 'border') {
+    const { border: width, borderRepeats: repeats } = layout;
+    return width > 0 ? { width, repeats, offset: { across: 0, along: 0 }, ends, through } : undefined;
+  }
+  if (!layout.inner) return undefined;
+  const { width, repeats } = layout.inner;
+  const offset = {
+    across: layout.border + layout.inner.offset.across,
+    along: layout.border + layout.inner.offset.along,
+  };
+  return { width, repeats, offset, ends, through };
+}
+
+function dueLongBorder({ gaps, work }: LayoutNumbers, { width, repeats, offset, ends }: Band): Due {
+  const length = work.along - 2 * (offset.along + width);
+  const begins = gaps.near + offset.along + width;
+  const places: Place[] = [
+    { at: begins - width, says: `${ends.near} begins` },
+    { at: begins, says: `${ends.near} ends` },
+    { at: begins, says: 'border repeats begin' },
+    { at: begins + length / 2, says: 'the border reverses', optional: true },
+    { at: begins + length, says: 'border repeats end' },
+    { at: begins + length, says: `${ends.far} begins` },
+    { at: begins + length + width, says: `${ends.far} ends` },
   ];
-  return { places, joints: fromMiddle(joints(-length / 2, length, length / borderRepeats.across, 0, 1), left) };
+  return { places, joints: joints(begins, length, length / repeats.along, 0, 1) };
+}
+
+function dueShortBorder({ work }: LayoutNumbers, { width, repeats, offset, ends, through }: Band, left: boolean): Due {
+  const length = work.across - 2 * (offset.across + (through ? 0 : width));
+  const corner = through
+    ? []
+    : [
+        { at: length / 2, says: `${ends.far} begins` },
+        { at: length / 2 + width, says: `${ends.far} ends` },
+      ];
+  const places: Place[] = [{ at: length / 2, says: 'border repeats end' }, ...corner];
+  return { places, joints: fromMiddle(joints(-length / 2, length, length / repeats.across, 0, 1), left) };
 }
 
 function dueRoom({ gaps, overall }: LayoutNumbers): Due {

@@ -55,26 +55,31 @@ export function ownColours(
   const found = { own: 0, of: 0 };
   for (const { fill, outline } of pieces) {
     const polygon = flat(outline, pixel / 4);
-    const [x, y] = inside(polygon);
-    if (!holds(polygon, x, y) || distanceTo(polygon, x, y) < 1.5 * pixel) continue;
-    const [column, row] = pixelAt(picture, view, x, y).map(Math.floor) as [number, number];
-    const at = 4 * (row * picture.width + column);
+    const places = [0, 2].map((from) => inside(polygon, from));
+    const seen = places.filter(([x, y]) => holds(polygon, x, y) && distanceTo(polygon, x, y) >= 1.5 * pixel);
+    if (seen.length === 0) continue;
     const shade = shadeOf(fill);
     found.of += 1;
-    if (shade.every((channel, i) => Math.abs((picture.pixels[at + i] ?? Number.NaN) - channel) <= off)) found.own += 1;
+    const own = seen.some(([x, y]) => {
+      const [column, row] = pixelAt(picture, view, x, y).map(Math.floor) as [number, number];
+      const at = 4 * (row * picture.width + column);
+      return shade.every((channel, i) => Math.abs((picture.pixels[at + i] ?? Number.NaN) - channel) <= off);
+    });
+    if (own) found.own += 1;
   }
   return found;
 }
 
-/** A place off the middle, towards the first corners, as lines are drawn through the middles of pieces. */
-function inside(polygon: readonly number[]): [number, number] {
+/** A place off the middle, towards two corners that follow each other, as lines are drawn through the middles of pieces. */
+function inside(polygon: readonly number[], from: number): [number, number] {
   let [x, y] = [0, 0];
   for (let i = 0; i < polygon.length; i += 2) {
     x += polygon[i]!;
     y += polygon[i + 1]!;
   }
   const n = polygon.length / 2;
-  const [ax, ay, bx, by] = [polygon[0]!, polygon[1]!, polygon[2] ?? 0, polygon[3] ?? 0];
+  const corner = (at: number): [number, number] => [polygon[(2 * at) % (2 * n)]!, polygon[(2 * at + 1) % (2 * n)]!];
+  const [[ax, ay], [bx, by]] = [corner(from), corner(from + 1)];
   return [0.6 * (x / n) + 0.25 * ax + 0.15 * bx, 0.6 * (y / n) + 0.25 * ay + 0.15 * by];
 }
 

@@ -28,7 +28,14 @@ const layout = z.object({
   phase: pair(z.number().min(-1).max(1)),
   work: pair(above),
   gaps: z.object({ near: mm.min(0), far: mm.min(0), left: mm.min(0), right: mm.min(0) }),
+  /** A second border: its outer edge lies `offset` inside the inner edge of the first. */
+  inner: z
+    .object({ width: above, offset: pair(mm.min(0)), repeats: pair(z.number().int().min(0).max(1e5)) })
+    .optional(),
 });
+
+/** How a border goes round. */
+const way = z.object({ turn: z.enum(['block', 'mitre', 'own', 'butt']), run: z.enum(['reverse', 'round']) });
 
 const placement = z.object({
   turn: z.number().int().min(0).max(3),
@@ -57,14 +64,23 @@ const file = z.object({
     window: above,
   }),
   layout,
+  motifs: z.object({ field: z.object({ name: z.string() }) }).optional(),
+  border: way.optional(),
+  inner: way.optional(),
+  alternation: z
+    .object({ by: z.enum(['row', 'column', 'checker']), other: z.object({ name: z.string() }).optional() })
+    .optional(),
+  inset: z.object({}).optional(),
+  medallion: z.object({ repeats: pair(z.number().positive().max(1e5)) }).optional(),
   palette: z.record(z.string(), z.string()),
   colours: z.record(z.string(), z.string()),
-  taped: z.array(z.object({ part: z.string() })),
+  taped: z.array(z.object({ part: z.string(), elements: z.array(z.string()).optional() })),
   sheets: z.array(sheet),
 });
 
 export type LayoutFile = z.infer<typeof file>;
 export type LayoutNumbers = LayoutFile['layout'];
+export type BorderWay = z.infer<typeof way>;
 export type SheetEntry = LayoutFile['sheets'][number];
 export type PlacementEntry = z.infer<typeof placement>;
 

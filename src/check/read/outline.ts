@@ -16,6 +16,8 @@ export interface Outline {
   frame: Frame;
   /** Signed area, mm²; positive when it runs clockwise on the page. */
   area: number;
+  /** The outline that this one is a copy of, moved elsewhere; two copies of one outline differ in nothing but their place. */
+  copyOf?: Outline;
 }
 
 export const cornerCount = (outline: Outline): number => outline.corners.length / 2;
@@ -67,6 +69,7 @@ export function shiftOutline(outline: Outline, dx: number, dy: number): Outline 
     handles: shift(outline.handles),
     frame: { left: left + dx, top: top + dy, right: right + dx, bottom: bottom + dy },
     area: outline.area,
+    copyOf: outline.copyOf ?? outline,
   };
 }
 

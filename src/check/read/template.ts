@@ -5,8 +5,9 @@ import { readSvg, type Svg } from './svg.ts';
 
 export interface Template {
   svg: Svg;
-  /** The outlines of one repeat. */
+  /** The outlines of one repeat, and the part that each belongs to. */
   outlines: Outline[];
+  parts: string[];
   /** The edge of the repeat, and the notches at the middles of its sides. */
   edges: Outline[];
   notches: Outline[];
@@ -17,7 +18,7 @@ export interface Template {
 export function readTemplate(text: string): Read<Template> {
   const svg = readSvg(text);
   if (!svg.ok) return svg;
-  const template: Template = { svg: svg.value, outlines: [], edges: [], notches: [], open: 0 };
+  const template: Template = { svg: svg.value, outlines: [], parts: [], edges: [], notches: [], open: 0 };
   const kinds: Record<string, Outline[]> = { repeat: template.edges, notch: template.notches };
   for (const path of svg.value.paths) {
     const { d = '', 'data-part': part, 'data-line': line = '' } = path.attributes;
@@ -27,7 +28,10 @@ export function readTemplate(text: string): Read<Template> {
       return refuse(`the repeat has the attribute ${path.mover}, so it need not lie where its numbers say`);
     const drawn = readPath(d);
     if (!drawn.ok) return drawn;
-    kind.push(...drawn.value.outlines);
+    for (const outline of drawn.value.outlines) {
+      kind.push(outline);
+      if (part !== undefined) template.parts.push(part);
+    }
     template.open += drawn.value.open;
   }
   return read(template);

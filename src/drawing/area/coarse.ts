@@ -1,6 +1,5 @@
 import type { Piece } from '../../geometry/path.ts';
-import { chordedRing } from './chords.ts';
-import { type ClipperLibrary, type Paths64, piecePaths, polygonRing, ringPath, toPieces } from './clipper.ts';
+import { type ClipperLibrary, type Paths64, piecePaths, ringPath, toPieces } from './clipper.ts';
 import type { Shaper } from './shaper.ts';
 
 /** Shapes as polygons whose chords lie close to the curves. */
@@ -13,7 +12,7 @@ export function coarseShaper(library: ClipperLibrary): Shaper {
   const unite = (paths: Paths64, rule: number): Piece[] => toPieces(library, Clipper.union(paths, rule));
   return {
     resolve: (rings, rule) => unite(rings.map(ringPath), rule === 'evenodd' ? FillRule.EvenOdd : FillRule.NonZero),
-    take: (pieces) => pieces.map((piece) => piece.map((ring) => polygonRing(chordedRing(ring)))),
+    stroke: ({ chords }) => chords,
     unite: (pieces) => unite(piecePaths(pieces), FillRule.NonZero),
     subtract: operation('difference'),
     intersect: operation('intersect'),

@@ -7,6 +7,7 @@ import type { FillRule } from '../marks/mark.ts';
 import { agree } from './agree.ts';
 import { type ClipperLibrary, ringPath, STEPS, squareUnits } from './clipper.ts';
 import { coarseShaper } from './coarse.ts';
+import { fitPieces } from './fit.ts';
 import { type Shaper, TooMuch } from './shaper.ts';
 
 /** Sides that all operations of a drawing may be given together; beyond, the curves' own way takes too long. */
@@ -41,20 +42,27 @@ export function exactShaper(booleans: Booleans, library: ClipperLibrary): Shaper
     if (work > MOST_WORK) throw new TooMuch('crossings');
   };
 
-  /** The first answer that agrees with the chords'. */
-  const settle = (operands: Piece[][], wanted: Piece[], ways: ((...operands: Piece[][]) => Piece[])[]): Piece[] => {
+  /** The first answer that agrees with the chords', if one does. */
+  const settle = (
+    operands: Piece[][],
+    wanted: Piece[],
+    ...ways: ((...operands: Piece[][]) => Piece[])[]
+  ): Piece[] | undefined => {
     const sides = operands.reduce((sum, pieces) => sum + sidesOf(pieces), 0);
     for (const angle of TURNS) {
       const [there, back] = [turnedBy(angle), turnedBy(-angle)];
-      const turned = angle === 0 ? operands : operands.map((pieces) => pieces.map((piece) => movePiece(piece, there)));
+      const turned = operands.map((pieces) => pieces.map((piece) => movePiece(piece, there)));
       for (const way of ways) {
         spend(sides);
-        const answer = way(...turned);
-        const pieces = angle === 0 ? answer : answer.map((piece) => movePiece(piece, back));
-        if (agree(pieces, wanted, library)) return pieces;
+        const answer = angle === 0 ? way(...operands) : way(...turned).map((piece) => movePiece(piece, back));
+        if (agree(answer, wanted, library)) return answer;
       }
     }
-    throw new TooMuch('crossings');
+    return undefined;
+  };
+  const must = (pieces: Piece[] | undefined): Piece[] => {
+    if (pieces === undefined) throw new TooMuch('crossings');
+    return pieces;
   };
 
   /** The rings sorted into pieces as they lie in each other, if that is what the rule fills: no ring crosses or runs round twice. */
@@ -76,20 +84,28 @@ export function exactShaper(booleans: Booleans, library: ClipperLibrary): Shaper
     return booleans.unite(uniteByHalves(pieces.slice(0, half)), uniteByHalves(pieces.slice(half)));
   };
 
+  const resolve = (given: Ring[], rule: FillRule, wanted: () => Piece[]): Piece[] | undefined => {
+    const rings = given.filter(hasSize);
+    const apart = rings.map((ring) => [ring]);
+    return clean(rings, rule) ?? settle([apart], wanted(), (all) => booleans.resolve(all!.flat(), rule));
+  };
+
   return {
-    resolve(given, rule) {
-      const rings = given.filter(hasSize);
-      return (
-        clean(rings, rule) ??
-        settle([rings.map((ring) => [ring])], coarse.resolve(rings, rule), [
-          (all) => booleans.resolve(all!.flat(), rule),
-        ])
-      );
+    resolve: (rings, rule) => must(resolve(rings, rule, () => coarse.resolve(rings, rule))),
+    stroke({ rings, chords }) {
+      const pieces = rings && resolve(rings, 'nonzero', () => chords);
+      return pieces && agree(pieces, chords, library) ? pieces : fitPieces(chords);
     },
-    take: (pieces) => pieces,
     unite: (pieces) =>
-      settle([pieces], coarse.unite(pieces), [(all) => booleans.unite(all!, []), (all) => uniteByHalves(all!)]),
-    subtract: (a, b) => settle([a, b], coarse.subtract(a, b), [(from, off) => booleans.subtract(from!, off!)]),
-    intersect: (a, b) => settle([a, b], coarse.intersect(a, b), [(one, other) => booleans.intersect(one!, other!)]),
+      must(
+        settle(
+          [pieces],
+          coarse.unite(pieces),
+          (all) => booleans.unite(all!, []),
+          (all) => uniteByHalves(all!),
+        ),
+      ),
+    subtract: (a, b) => must(settle([a, b], coarse.subtract(a, b), (from, off) => booleans.subtract(from!, off!))),
+    intersect: (a, b) => must(settle([a, b], coarse.intersect(a, b), (one, other) => booleans.intersect(one!, other!))),
   };
 }

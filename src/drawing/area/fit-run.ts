@@ -104,26 +104,32 @@ function shares(points: Point[]): number[] {
 }
 
 /**
- * Cubics through a run of points that lie on a smooth line, within `NEAR` of each of them.
+ * The cubic through a run of points with given directions at its ends, if it comes within a distance of each of them.
  * @param leave direction at the first point; @param arrive direction back from the last
  */
-export function fitRun(points: Point[], leave: Point, arrive: Point): Side[] {
+export function fitOne(points: Point[], leave: Point, arrive: Point, within: number): Side | undefined {
   const [first, last] = [points[0]!, points.at(-1)!];
-  if (points.length === 2) return [{ kind: 'line', to: last }];
-  const along = shares(points);
-  let at = along;
+  const [out, back] = [unit(leave), unit(arrive)];
+  let at = shares(points);
   for (let turn = 0; turn < 6; turn++) {
-    const curve = nearest(points, at, leave, arrive);
+    const curve = nearest(points, at, out, back);
     const most = points.reduce(
       (far, point, i) => Math.max(far, size(minus(pointOnCurve(first, curve, at[i]!), point))),
       0,
     );
-    if (most <= NEAR) return [isStraight(first, curve) ? { kind: 'line', to: last } : curve];
-    if (most > 50 * NEAR) break;
+    if (most <= within) return isStraight(first, curve) ? { kind: 'line', to: last } : curve;
+    if (most > 50 * within) return undefined;
     at = at.map((t, i) => nearer(first, curve, points[i]!, t));
   }
-  // Halved by length, so that what is alike on both sides stays so.
-  const half = along.findIndex((share) => share >= 0.5);
+  return undefined;
+}
+
+/** Cubics through a run of points that lie on a smooth line, within `NEAR` of each of them. Directions as for `fitOne`. */
+export function fitRun(points: Point[], leave: Point, arrive: Point): Side[] {
+  if (points.length === 2) return [{ kind: 'line', to: points[1]! }];
+  const one = fitOne(points, leave, arrive, NEAR);
+  if (one) return [one];
+  const half = shares(points).findIndex((share) => share >= 0.5);
   const middle = Math.min(Math.max(half, 1), points.length - 2);
   const way = headingIn(points, middle);
   return [

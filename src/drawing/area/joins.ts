@@ -1,6 +1,6 @@
 import type { Point } from '../../geometry/path.ts';
 import type { Cap, Join } from '../marks/mark.ts';
-import { apart, type Corner } from './track.ts';
+import { apart, type Corner, turnAt } from './track.ts';
 
 /** Chords of a full turn of a round join or end. */
 export const ROUND_STEPS = 240;
@@ -22,8 +22,8 @@ const heading = (from: Point, to: Point): number => Math.atan2(to[1] - from[1], 
  * @param limit longest mitre, in widths; beyond it the join is a bevel
  */
 export function joinAt(corner: Corner, at: Point, half: number, join: Join, limit: number): Point[] | undefined {
-  const [comes, goes] = [heading(corner[0], at), heading(at, corner[1])];
-  const turn = Math.atan2(Math.sin(goes - comes), Math.cos(goes - comes));
+  const comes = heading(corner[0], at);
+  const turn = turnAt(corner[0], at, corner[1]);
   if (Math.abs(turn) < 1e-9) return undefined;
   // The outer side lies to the left of a turn to the right.
   const from = comes - (Math.sign(turn) * Math.PI) / 2;

@@ -48,7 +48,7 @@ function lay({ layers }: Scene, shaper: Shaper): Laid[] {
     return opening;
   };
   return layers.flatMap(({ colour, area, windows }: Layer): Laid[] => {
-    const whole = area.kind === 'rings' ? shaper.resolve(area.rings, area.rule) : shaper.take(area.pieces);
+    const whole = area.kind === 'rings' ? shaper.resolve(area.rings, area.rule) : shaper.stroke(area.stroked);
     const pieces = windows.reduce((rest, window) => shaper.intersect(rest, openingOf(window)), whole);
     return pieces.length === 0 ? [] : [{ colour, pieces, box: piecesBox(pieces), level: 0 }];
   });

@@ -8,7 +8,7 @@ import { type Place, refuse } from '../refusal.ts';
 import { determinant, type Matrix, moved, shift, stretch, times } from '../syntax/matrix.ts';
 import { moveOutline, type Outline, pointsOf, ringOf } from '../syntax/outline.ts';
 import type { ClipperLibrary } from './clipper.ts';
-import { strokePieces } from './stroke.ts';
+import { type Stroked, stroked } from './stroke.ts';
 
 /** A clip with its shapes in page units. */
 export interface Window {
@@ -19,7 +19,7 @@ export interface Window {
 /** One colour laid on, in page units: origin at the middle of the page, whose longer side is 1000. */
 export interface Layer {
   colour: string;
-  area: { kind: 'rings'; rings: Ring[]; rule: FillRule } | { kind: 'pieces'; pieces: Piece[] };
+  area: { kind: 'rings'; rings: Ring[]; rule: FillRule } | { kind: 'stroke'; stroked: Stroked };
   windows: Window[];
   place: Place;
 }
@@ -108,11 +108,13 @@ export function layOut(marks: Mark[], page: Page, library: ClipperLibrary): Scen
       offset: stroke.offset * scale,
     };
     checkPoints([{ start: [pen.width, pen.offset], sides: [], closed: false }], place);
-    const pieces = strokePieces(grown, pen, library, place);
-    return {
-      ...rest,
-      area: { kind: 'pieces', pieces: movePieces(pieces, times(whole, stretch(1 / scale, 1 / scale))) },
+    const { rings, chords } = stroked(grown, pen, library, place);
+    const toPlace = times(whole, stretch(1 / scale, 1 / scale));
+    const area = {
+      chords: movePieces(chords, toPlace),
+      ...(rings && { rings: rings.map((ring) => movePiece([ring], (point) => moved(toPlace, point))[0]!) }),
     };
+    return { ...rest, area: { kind: 'stroke', stroked: area } };
   });
   return { layers, ...(box && { page: box }) };
 }

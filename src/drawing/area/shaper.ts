@@ -1,5 +1,6 @@
 import type { Piece, Ring } from '../../geometry/path.ts';
 import type { FillRule } from '../marks/mark.ts';
+import type { Stroked } from './stroke.ts';
 
 /**
  * Painted areas and what is done with them. There are two: one exact, on the curves themselves, and one on chords of them,
@@ -8,8 +9,8 @@ import type { FillRule } from '../marks/mark.ts';
 export interface Shaper {
   /** What a fill paints: rings that may cross themselves and each other, under the file's rule. */
   resolve(rings: Ring[], rule: FillRule): Piece[];
-  /** Pieces that are clean already. */
-  take(pieces: Piece[]): Piece[];
+  /** What a line paints. */
+  stroke(stroked: Stroked): Piece[];
   unite(pieces: Piece[]): Piece[];
   subtract(a: Piece[], b: Piece[]): Piece[];
   intersect(a: Piece[], b: Piece[]): Piece[];

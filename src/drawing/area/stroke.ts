@@ -1,14 +1,14 @@
-import type { Piece, Point } from '../../geometry/path.ts';
+import type { Piece, Point, Ring } from '../../geometry/path.ts';
 import { MOST_CORNERS } from '../limits.ts';
 import type { Stroke } from '../marks/mark.ts';
 import type { Place } from '../refusal.ts';
 import type { Outline } from '../syntax/outline.ts';
 import { type ClipperLibrary, type Path64, type Paths64, STEPS, toPath, toPieces } from './clipper.ts';
 import { dashes } from './dash.ts';
-import { fitPieces } from './fit.ts';
 import { capAt, joinAt, ROUND_STEPS } from './joins.ts';
 import { TooMuch } from './shaper.ts';
-import { stretchesOf, type Track, trackOf } from './track.ts';
+import { strokeRings } from './stroke-rings.ts';
+import { type Corner, stretchesOf, type Track, trackOf } from './track.ts';
 
 const positive = (path: Path64, { Clipper }: ClipperLibrary): Path64 =>
   Clipper.area(path) < 0 ? path.reverse() : path;
@@ -24,22 +24,23 @@ function stretchPaths(points: Point[], half: number, { ClipperOffset, EndType, J
 
 /** What is laid over the stretches of a track at its corners and ends. */
 function joinsAndCaps({ points, closed, corners }: Track, half: number, { join, limit, cap }: Stroke): Point[][] {
-  const found = points.map((at, i) => {
+  const n = points.length;
+  const found = points.flatMap((at, i) => {
     const corner = corners[i];
-    return corner && (closed || i < points.length - 1) ? joinAt(corner, at, half, join, limit) : undefined;
+    if (corner === undefined || (!closed && i === n - 1)) return [];
+    // The chords beside a corner do not quite run as its sides do; a bevel between them leaves no slit.
+    const chords: Corner = [points[(i + n - 1) % n]!, points[(i + 1) % n]!];
+    return [joinAt(corner, at, half, join, limit), joinAt(chords, at, half, 'bevel', limit)];
   });
-  if (!closed || points.length === 1) {
+  if (!closed || n === 1) {
     found.push(capAt(points[1] ?? points[0]!, points[0]!, half, cap));
-    if (points.length > 1) found.push(capAt(points.at(-2)!, points.at(-1)!, half, cap));
+    if (n > 1) found.push(capAt(points.at(-2)!, points.at(-1)!, half, cap));
   }
   return found.filter((one) => one !== undefined);
 }
 
-/**
- * The area that lines along outlines paint, about a page of 1000 units. Done on chords by clipper2; the curves are then fitted again,
- * within `NEAR` of what the chords give.
- */
-export function strokePieces(outlines: Outline[], stroke: Stroke, library: ClipperLibrary, place: Place): Piece[] {
+/** The area that lines along outlines paint, about a page of 1000 units, as polygons: done on chords by clipper2. */
+function chordPieces(outlines: Outline[], stroke: Stroke, library: ClipperLibrary, place: Place): Piece[] {
   const { Clipper, FillRule } = library;
   const half = stroke.width / 2;
   const tracks = outlines
@@ -54,5 +55,18 @@ export function strokePieces(outlines: Outline[], stroke: Stroke, library: Clipp
     }
     for (const points of joinsAndCaps(track, half, stroke)) painted.push(positive(toPath(points), library));
   }
-  return fitPieces(toPieces(library, Clipper.union(painted, FillRule.NonZero)));
+  return toPieces(library, Clipper.union(painted, FillRule.NonZero));
+}
+
+/** The area that lines paint: on curves of its own where that can be done, and in any case as polygons. */
+export interface Stroked {
+  rings?: Ring[];
+  chords: Piece[];
+}
+
+export function stroked(outlines: Outline[], stroke: Stroke, library: ClipperLibrary, place: Place): Stroked {
+  const chords = chordPieces(outlines, stroke, library, place);
+  if (stroke.dashes.length > 0) return { chords };
+  const rings = outlines.map((outline) => strokeRings(outline, stroke));
+  return rings.every((one) => one !== undefined) ? { rings: rings.flat(), chords } : { chords };
 }

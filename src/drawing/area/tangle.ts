@@ -31,7 +31,7 @@ function chordsOf(path: Path64): Chord[] {
 
 /** How many pairs of chords of all layers cross or touch, neighbours left out. Throws `TooMuch` beyond what can be worked out. */
 export function countCrossings(layers: Layer[]): number {
-  const rings = layers.flatMap(({ area }) => (area.kind === 'rings' ? area.rings : area.pieces.flat()));
+  const rings = layers.flatMap(({ area }) => (area.kind === 'rings' ? area.rings : area.stroked.chords.flat()));
   const chords: Chord[] = [];
   for (const ring of rings) {
     for (const chord of chordsOf(ringPath(ring))) chords.push(chord);

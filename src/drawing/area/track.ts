@@ -14,8 +14,10 @@ export interface Track {
   corners: (Corner | undefined)[];
 }
 
-/** Points closer than this are one. */
-const SAME = 1e-9;
+/** Points closer than this are one, and a handle shorter than this shows no direction. */
+export const SAME = 1e-5;
+/** Turns of less than this run straight on, radians. */
+export const STRAIGHT = 1e-4;
 /** Share of a curve after which, and before whose end, it is followed once more: so that its end chords show its true direction. */
 const FOOT = 0.002;
 /** Shorter chords show no direction in whole steps. */
@@ -35,6 +37,15 @@ function pointsAlong(from: Point, side: Side): Point[] {
   return chords;
 }
 
+/** By how much a line turns at a point, radians, to the right above 0. */
+export function turnAt(before: Point, at: Point, after: Point): number {
+  const [ux, uy, vx, vy] = [at[0] - before[0], at[1] - before[1], after[0] - at[0], after[1] - at[1]];
+  return Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy);
+}
+
+const cornerOf = (before: Point, at: Point, after: Point): Corner | undefined =>
+  Math.abs(turnAt(before, at, after)) < STRAIGHT ? undefined : [before, after];
+
 /** The outline as chords, points that lie on each other left out. Where two sides meet, the directions in which they do so are kept. */
 export function trackOf({ start, sides, closed }: Outline): Track {
   const track: Track = { points: [start], closed, corners: [undefined] };
@@ -46,7 +57,7 @@ export function trackOf({ start, sides, closed }: Outline): Track {
     const way = side.kind === 'line' ? [from, side.to] : [from, side.out, side.into, side.to];
     const after = way.find((point) => apart(point, from) > SAME);
     if (after === undefined) continue;
-    if (before !== undefined) corners[corners.length - 1] = [before, after];
+    if (before !== undefined) corners[corners.length - 1] = cornerOf(before, from, after);
     first ??= after;
     before = way.reverse().find((point) => apart(point, side.to) > SAME) ?? from;
     for (const point of pointsAlong(from, side)) {
@@ -59,7 +70,7 @@ export function trackOf({ start, sides, closed }: Outline): Track {
   if (closed && points.length > 1 && apart(start, points.at(-1)!) < SAME) {
     points.pop();
     corners.pop();
-    corners[0] = [before!, first!];
+    corners[0] = cornerOf(before!, start, first!);
   }
   return track;
 }

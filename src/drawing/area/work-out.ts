@@ -22,13 +22,22 @@ async function tryExact(scene: Scene, library: ClipperLibrary): Promise<Regions 
   }
 }
 
-/** What shows of each colour, on the curves of the file; or, where that fails, on curves fitted to chords of them. */
+/**
+ * What shows of each colour, on the curves of the file. Where that fails, on curves fitted to chords of them; with several colours on the
+ * chords themselves, for fitted curves of two neighbours would overlap.
+ */
 export async function workOut(scene: Scene, library: ClipperLibrary, notes: Notes): Promise<Regions> {
   const crossings = countCrossings(scene.layers);
   const exact = crossings > MOST_EXACT ? undefined : await tryExact(scene, library);
   if (exact !== undefined) return exact;
-  notes.add('The lines of the drawing cross so often that its curves were drawn anew, as close as makes no difference');
   const coarse = showing(scene, sparing(coarseShaper(library)));
+  if (coarse.colours.size > 1) {
+    notes.add(
+      'The lines of the drawing cross so often that its curves were turned into many short lines, as close as makes no difference',
+    );
+    return coarse;
+  }
+  notes.add('The lines of the drawing cross so often that its curves were drawn anew, as close as makes no difference');
   const colours = new Map([...coarse.colours].map(([colour, pieces]) => [colour, fitPieces(pieces)]));
   return { ...coarse, colours };
 }

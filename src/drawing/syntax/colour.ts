@@ -44,7 +44,7 @@ function readCall(name: string, inside: string): Colour | undefined {
   if (name.startsWith('rgb')) {
     const bytes = words.slice(0, 3).map((word) => {
       const value = /^[-+]?(?:\d+\.?\d*|\.\d+)%?$/.test(word) ? Number.parseFloat(word) : Number.NaN;
-      return word.endsWith('%') ? value * 2.55 : value;
+      return word.endsWith('%') ? (value / 100) * 255 : value;
     });
     return bytes.every(Number.isFinite) ? fromBytes(bytes[0]!, bytes[1]!, bytes[2]!, opacity) : undefined;
   }

@@ -45,6 +45,18 @@ export function countNumbers(text: string): number {
   return count;
 }
 
+/** An arc as cubics that end exactly where it does: svgpath leaves some parts in a hundred million. */
+function arcSides(from: Point, numbers: number[]): Side[] {
+  const to: Point = [numbers[5]!, numbers[6]!];
+  const path = svgpath(`M${from.join(' ')}A${numbers.join(' ')}`).unarc() as Read;
+  return path.segments.slice(1).map(([command, ...v], i, { length }): Side => {
+    const end: Point = i === length - 1 ? to : [v[4]!, v[5]!];
+    return command === 'C'
+      ? { kind: 'curve', out: [v[0]!, v[1]!], into: [v[2]!, v[3]!], to: end }
+      : { kind: 'line', to };
+  });
+}
+
 /** Collects the outlines of one path. */
 class Trace {
   readonly outlines: Outline[] = [];
@@ -95,7 +107,7 @@ export function readPathData(text: string): { outlines: Outline[]; mistake?: num
   const foreign = text.search(/r/i);
   const taken = cutRuns(foreign < 0 ? text : text.slice(0, foreign));
   const path = svgpath(taken) as Read;
-  path.abs().unshort().unarc();
+  path.abs().unshort();
   const trace = new Trace();
   for (const [command, ...v] of path.segments) {
     const pair = (i: number): Point => [v[i]!, v[i + 1]!];
@@ -104,6 +116,7 @@ export function readPathData(text: string): { outlines: Outline[]; mistake?: num
     else if (command === 'H') trace.add({ kind: 'line', to: [v[0]!, trace.at[1]] });
     else if (command === 'V') trace.add({ kind: 'line', to: [trace.at[0], v[0]!] });
     else if (command === 'C') trace.add({ kind: 'curve', out: pair(0), into: pair(2), to: pair(4) });
+    else if (command === 'A') for (const side of arcSides(trace.at, v)) trace.add(side);
     else if (command === 'Q') trace.add(parabola(trace.at, pair(0), pair(2)));
     else trace.add({ kind: 'line', to: pair(0) });
   }

@@ -7,7 +7,8 @@ const half = (count: number): string => (Number.isInteger(count) ? `${count}` : 
 
 /** The numbers that fix the work, large enough to read standing. */
 export function figures(layout: Layout, job: Job, field: Motif, { length }: Readings): string {
-  const { overall, repeats, pitch, border, reserve, gaps } = layout;
+  const { overall, repeats, pitch, border, inner, gaps } = layout;
+  const reserve = inner?.offset ?? layout.reserve;
   const by = (one: string, other: string) => `${one} <small>×</small> ${other}`;
   const per = { across: field.counts?.across ?? 1, along: field.counts?.along ?? 1 };
   const { each, many } = field.counts ?? { each: 'repeat', many: 'repeats' };
@@ -26,6 +27,10 @@ export function figures(layout: Layout, job: Job, field: Motif, { length }: Read
       'Reserve',
       reserve.across === reserve.along ? length(reserve.along) : by(length(reserve.across), length(reserve.along)),
     ]);
+  }
+  if (inner && job.inner) {
+    rows.push(['Inner border', length(inner.width)]);
+    if (job.inner.gap > 0) rows.push(['Reserve inside it', length(job.inner.gap)]);
   }
   if (job.surface === 'runner' && (gaps.near > 0 || gaps.far > 0)) {
     const same = Math.abs(gaps.near - gaps.far) < 1e-6;

@@ -51,8 +51,12 @@ test('absolute and relative text give the same outlines', () => {
   const absolute = readPath('M10 20L30 20L30 50ZM110 20L130 20L130 50Z');
   const relative = readPath('M10 20h20v30zM110 20h20v30z');
   const chained = readPath('M10 20h20v30zm100 0h20v30z');
-  expect(relative).toEqual(absolute);
-  expect(chained).toEqual(absolute);
+  // An outline read from the same text as one before it may name it; what it holds must not differ for that.
+  const held = (read: ReturnType<typeof readPath>) =>
+    read.ok && read.value.outlines.map(({ copyOf: _, ...outline }) => outline);
+  expect(held(absolute)).toHaveLength(2);
+  expect(held(relative)).toEqual(held(absolute));
+  expect(held(chained)).toEqual(held(absolute));
 });
 
 test('a closing side back to the start is no side', () => {

@@ -1,0 +1,20 @@
+import { type Claim, stated, unproven } from '../claim.ts';
+import type { FileSet } from '../file-set.ts';
+import { largestOverlap } from '../measure/overlap.ts';
+
+const FILE = 'plan.svg';
+const CLAIM = 'no two pieces of the plan overlap';
+/** Share of a repeat's area that two pieces may have in common. */
+const SHARE = 1e-6;
+
+/** No piece is painted over another, whatever their parts. */
+export default async function overlap(set: FileSet): Promise<Claim[]> {
+  const [plan, layout] = [set.plan(), set.layout()];
+  if (!plan.ok) return [unproven(FILE, CLAIM, plan.says)];
+  if (!layout.ok) return [unproven(FILE, CLAIM, layout.says)];
+  const { pitch } = layout.value.layout;
+  const allowed = SHARE * pitch.across * pitch.along;
+  const { area, says } = await largestOverlap(plan.value.painted);
+  const measured = area > allowed ? `${area.toFixed(3)} mm²: ${says}` : `${area.toFixed(6)} mm²`;
+  return [stated(FILE, CLAIM, area <= allowed, measured, `${allowed.toFixed(6)} mm²`)];
+}

@@ -1,0 +1,121 @@
+import type { Frame, Outline } from '../read/outline.ts';
+import type { Painted } from '../read/plan.ts';
+import { loadClipping, type Polygons } from './clipping.ts';
+import { flat, holds } from './flat.ts';
+import { NEAR, overlaps } from './window.ts';
+
+/** Chords lie this close to curves here, mm, so that two outlines along one curve do not seem to overlap. */
+const FINE = 0.0005;
+/** What two pieces share is pared by this all round, mm: each is written to 1 µm, so they may seem to overlap by as much. */
+const WRITTEN = 0.0015;
+
+/** More pairs than any plan has that differ from each other. */
+const MOST_PAIRS = 200_000;
+
+/** A painted piece with the holes in it. */
+interface Shape {
+  part: string;
+  frame: Frame;
+  outlines: Outline[];
+}
+
+export interface Overlap {
+  /** The largest area that two pieces share, mm², and the pieces in words. */
+  area: number;
+  says: string;
+}
+
+/** Compares every two pieces whose frames overlap; pairs that are copies of a pair already looked at are passed over. */
+export async function largestOverlap(painted: readonly Painted[]): Promise<Overlap> {
+  const { shared } = await loadClipping();
+  const shapes = shapesOf(painted).sort((a, b) => a.frame.left - b.frame.left);
+  const copies = new Copies();
+  let worst: Overlap = { area: 0, says: '' };
+  let open: Shape[] = [];
+  for (const shape of shapes) {
+    open = open.filter(({ frame }) => frame.right > shape.frame.left + NEAR);
+    for (const other of open) {
+      if (!overlaps(shape.frame, other.frame, NEAR) || copies.seen(shape, other)) continue;
+      if (copies.count > MOST_PAIRS)
+        return { area: Infinity, says: 'more pieces lie over each other than on any plan' };
+      const area = shared(copies.polygons(shape), copies.polygons(other), WRITTEN);
+      if (area <= worst.area) continue;
+      const place = `${Math.round(shape.frame.left)}, ${Math.round(shape.frame.top)}`;
+      worst = { area, says: `the ${shape.part} piece at ${place} and the ${other.part} piece beside it` };
+    }
+    open.push(shape);
+  }
+  return worst;
+}
+
+/** Outlines that run the other way inside one of their own part are its holes. */
+function shapesOf(painted: readonly Painted[]): Shape[] {
+  const shapes: Shape[] = [];
+  const holes: Painted[] = [];
+  for (const piece of painted) {
+    if (piece.outline.area < 0) holes.push(piece);
+    else shapes.push({ part: piece.part, frame: piece.outline.frame, outlines: [piece.outline] });
+  }
+  const outer = [...shapes];
+  for (const { part, outline } of holes) {
+    const [x, y] = [outline.corners[0]!, outline.corners[1]!];
+    const around = outer
+      .filter((shape) => shape.part === part && contains(shape.frame, outline.frame))
+      .filter((shape) => holds(flat(shape.outlines[0]!, 0.05), x, y))
+      .sort((a, b) => a.outlines[0]!.area - b.outlines[0]!.area)[0];
+    if (around) around.outlines.push(outline);
+    else shapes.push({ part, frame: outline.frame, outlines: [outline] });
+  }
+  return shapes;
+}
+
+const contains = (a: Frame, b: Frame): boolean =>
+  a.left <= b.left + NEAR && a.right >= b.right - NEAR && a.top <= b.top + NEAR && a.bottom >= b.bottom - NEAR;
+
+/** Knows shapes that are copies of each other, and pairs of them that lie alike. */
+class Copies {
+  private readonly numbers = new Map<Outline, number>();
+  private readonly flats = new Map<Outline, number[]>();
+  private readonly pairs = new Set<string>();
+
+  get count(): number {
+    return this.pairs.size;
+  }
+
+  seen(one: Shape, other: Shape): boolean {
+    const [a, b] = [this.number(one), this.number(other)];
+    const by = (from: number, to: number) => Math.round((to - from) / NEAR);
+    const dx = by(one.frame.left, other.frame.left);
+    const dy = by(one.frame.top, other.frame.top);
+    const key = a < b ? `${a} ${b} ${dx} ${dy}` : `${b} ${a} ${-dx} ${-dy}`;
+    if (this.pairs.has(key)) return true;
+    this.pairs.add(key);
+    return false;
+  }
+
+  polygons({ outlines }: Shape): Polygons {
+    return outlines.map((outline) => this.flat(outline));
+  }
+
+  private flat(outline: Outline): number[] {
+    const own = outline.copyOf ?? outline;
+    let polygon = this.flats.get(own);
+    if (polygon === undefined) {
+      polygon = flat(own, FINE);
+      this.flats.set(own, polygon);
+    }
+    const [dx, dy] = [outline.corners[0]! - own.corners[0]!, outline.corners[1]! - own.corners[1]!];
+    return polygon.map((value, at) => value + (at % 2 === 0 ? dx : dy));
+  }
+
+  private number({ outlines }: Shape): number {
+    const [first] = outlines;
+    const own = first!.copyOf ?? first!;
+    let number = this.numbers.get(own);
+    if (number === undefined) {
+      number = this.numbers.size;
+      this.numbers.set(own, number);
+    }
+    return number;
+  }
+}
