@@ -179,11 +179,7 @@ describe('lettering', () => {
     };
     const cut = await cutSheets(drawing, scene.layout, scene.job, scene.motifs);
     if (!cut.ok) throw new Error(cut.issues.map(({ says }) => says).join('\n'));
-    const painted = [
-      ...paintedPieces({ ...scene, drawing: { ...drawing, regions: drawing.regions.slice(0, -1) } }),
-      ...pieces.map((piece) => ({ colour: scene.job.colours.lettering, element: 'lettering', piece })),
-    ];
-    return { sheets: cut.value, painted };
+    return { sheets: cut.value, painted: paintedPieces({ ...scene, drawing }) };
   }
 
   test('has a sheet of its own, and so has what its room cuts', async () => {
@@ -193,6 +189,20 @@ describe('lettering', () => {
     ]);
     expect(sheetsFor(sheets, 'field, cut by a room inside it').length).toBeGreaterThan(0);
     expect(lookAtCovering(sheets, painted)).toEqual(COVERED);
+  });
+
+  test('set from a font, in the field and in a border of repeats', async () => {
+    for (const place of ['centre', 'near', 'far']) {
+      const walked = await walkThrough({
+        repeats: [6, 7],
+        pitch: 100,
+        border: '{ motif: sawtooth, width: 60 }',
+        rest: `lettering: { text: MILL, place: ${place}, cap height: 30 }`,
+      });
+      const [sheet] = sheetsFor(walked.sheets, 'lettering');
+      expect([place, sheet!.windows.length]).toEqual([place, 4]);
+      expect([place, lookAtCovering(walked.sheets, paintedPieces(walked))]).toEqual([place, COVERED]);
+    }
   });
 
   test('longer than a sheet is cut in parts, from left to right', async () => {

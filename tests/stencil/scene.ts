@@ -110,7 +110,7 @@ export function paintedPieces({
   motifs: Motifs;
 }): Painted[] {
   return drawing.regions.flatMap((region) => {
-    if (motifOf(region, job, motifs)?.made !== 'sheet') return [];
+    if (region.element !== 'lettering' && motifOf(region, job, motifs)?.made !== 'sheet') return [];
     const { element, part, pieces, at } = region;
     const all: Painted[] = [];
     for (let n = 0; n < at.length; n += 2) {

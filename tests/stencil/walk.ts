@@ -1,7 +1,9 @@
 import { compose } from '../../src/compose/compose.ts';
 import type { Drawing } from '../../src/compose/drawing.ts';
+import { composeLettering } from '../../src/compose/lettering.ts';
 import type { Layout } from '../../src/fit/layout.ts';
 import type { Issue } from '../../src/issue.ts';
+import { faceFinder } from '../../src/lettering/faces.ts';
 import { type Fitted, fitJob } from '../../src/pipeline.ts';
 import { cutSheets } from '../../src/stencil/cut.ts';
 import type { Sheet } from '../../src/stencil/sheet.ts';
@@ -58,7 +60,9 @@ export async function walk(text: string): Promise<{ walked?: Walked; issues: Iss
   if (!fitted.ok) return { issues: fitted.issues };
   const { job, motifs, fit } = fitted.value;
   const layout = fit.layouts[0]!;
-  const drawing = await compose(layout, job, motifs);
+  const lettered = await composeLettering(await compose(layout, job, motifs), layout, job, motifs, faceFinder());
+  if (!lettered.ok) return { issues: lettered.issues };
+  const drawing = lettered.value;
   const cut = await cutSheets(drawing, layout, job, motifs);
   if (!cut.ok) return { issues: cut.issues };
   return { walked: { job, motifs, layout, drawing, sheets: cut.value }, issues: [] };
