@@ -11,13 +11,18 @@ const OFF = [1e-6, 1e-5, 5e-5];
 /** The shorter side of the cell that symmetry is looked for in, mm. */
 const SIDE = 300;
 /** With more sides than this symmetry is not looked for, which would take too long. */
-const MOST_SIDES = 6_000;
+const MOST_SIDES = 4_000;
+/** With more than this only the closest match counts. */
+const MOST_TRIED = 1_500;
 
 type Symmetry = Pick<Motif, 'lines' | 'symmetry'>;
 
 const EDGE: Lines = { mirrors: [], whole: [0], half: [] };
 
 const mirrorsOf = ({ lines }: Symmetry): number => lines.across.mirrors.length + lines.along.mirrors.length;
+
+const mirrorsBothWays = ({ lines }: Symmetry): boolean =>
+  lines.across.mirrors.length > 0 && lines.along.mirrors.length > 0;
 
 /** Where the drawing's pattern may be met, and its plane group, worked out from what it draws. Of several, what has most mirror lines. */
 export function symmetryOf(motif: Motif, notes: Notes): Symmetry {
@@ -31,8 +36,12 @@ export function symmetryOf(motif: Motif, notes: Notes): Symmetry {
     );
     return { lines: { across: EDGE, along: EDGE } };
   }
-  return OFF.map((off): Symmetry => {
+  let best: Symmetry | undefined;
+  for (const off of OFF) {
     const { group } = planeGroup(drawn, cell, 'rectangular', off);
-    return { lines: linesOf(drawn, cell, 'rectangular', off), symmetry: group };
-  }).reduce((best, other) => (mirrorsOf(other) > mirrorsOf(best) ? other : best));
+    const found: Symmetry = { lines: linesOf(drawn, cell, 'rectangular', off), symmetry: group };
+    if (best === undefined || mirrorsOf(found) > mirrorsOf(best)) best = found;
+    if (sides > MOST_TRIED || mirrorsBothWays(found)) break;
+  }
+  return best!;
 }

@@ -291,11 +291,11 @@ function changed(svg: string, random: () => number): string {
   return text;
 }
 
-test('three thousand files changed at random (seed 11): read or refused, never thrown, never slow', async () => {
+test('two thousand four hundred files changed at random (seed 11): read or refused, never thrown, never slow', async () => {
   const random = seeded(11);
   const codes = new Map<string, number>();
   const started = performance.now();
-  for (let i = 0; i < 3000; i++) {
+  for (let i = 0; i < 2400; i++) {
     const svg = changed(SEEDS[i % SEEDS.length]!, random);
     const before = performance.now();
     const result = await readDrawing(svg, 'leaf');
@@ -304,7 +304,7 @@ test('three thousand files changed at random (seed 11): read or refused, never t
     codes.set(code, (codes.get(code) ?? 0) + 1);
     if (result.ok) drawMotif(result.value.motif, { across: 30, along: 30 * result.value.motif.ratio }, {});
   }
-  expect(codes.get('read')).toBeGreaterThan(500);
+  expect(codes.get('read')).toBeGreaterThan(400);
   expect(codes.size).toBeGreaterThan(6);
   expect(codes.get('drawing/unreadable')).toBeUndefined();
   expect(performance.now() - started).toBeLessThan(55_000);
