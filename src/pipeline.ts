@@ -49,8 +49,9 @@ async function readDrawings(job: Job, assets?: Assets): Promise<Result<Map<strin
     if (name === undefined || !isDrawing(name) || found.has(name)) continue;
     const bytes = await (assets?.(name) ?? fail('drawing/no-file', [], `the drawing ${name} cannot be read here`));
     if (!bytes.ok) return bytes;
+    const { drawingText } = await import('./drawing/text.ts');
     const { readDrawing } = await import('./drawing/read.ts');
-    const read = await readDrawing(new TextDecoder().decode(bytes.value), name);
+    const read = await readDrawing(drawingText(bytes.value), name);
     if (!read.ok) return read;
     found.set(name, read.value);
   }

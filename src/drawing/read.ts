@@ -2,7 +2,7 @@ import { good, type Issue, type Result } from '../issue.ts';
 import type { Motif } from '../motif/motif.ts';
 import { loadClipper } from './area/clipper.ts';
 import { layOut } from './area/scene.ts';
-import { TooMuch } from './area/shaper.ts';
+import { TooMuch } from './area/too-much.ts';
 import { workOut } from './area/work-out.ts';
 import { readPage } from './marks/page.ts';
 import { survey } from './marks/survey.ts';

@@ -1,4 +1,4 @@
-import { atMost, type Claim, equal, REASONED, unproven } from '../claim.ts';
+import { atLeast, atMost, type Claim, equal, REASONED, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 
 const FILE = 'layout.json';
@@ -8,7 +8,7 @@ export default function addsUp(set: FileSet): Claim[] {
   const read = set.layout();
   if (!read.ok) return [unproven(FILE, 'the numbers of the layout add up', read.says)];
   const { job } = read.value;
-  const { overall, work, field, border, reserve, endGap, repeats, pitch, gaps, landing } = read.value.layout;
+  const { overall, work, field, border, reserve, endGap, repeats, pitch, gaps, landing, inner } = read.value.layout;
   // Each number is written to 1e-6 mm, so that a sum of `terms` of them may be off by half of that each.
   const off = (claim: string, one: number, other: number, terms = 4) =>
     atMost(FILE, claim, Math.abs(one - other), REASONED * (1 + (terms + 1) / 2));
@@ -34,5 +34,11 @@ export default function addsUp(set: FileSet): Claim[] {
   claims.push(atMost(FILE, 'both side margins are alike to a tape step', Math.abs(gaps.left - gaps.right), step));
   claims.push(equal(FILE, 'left and right edges land alike', landing.left, landing.right));
   claims.push(equal(FILE, 'near and far edges land alike', landing.near, landing.far));
+  if (inner) {
+    const strip = (way: 'across' | 'along') => reserve[way] - inner.offset[way] - inner.width;
+    claims.push(off('the strip inside the inner border is even on four sides', strip('across'), strip('along')));
+    const least = Math.min(strip('across'), strip('along'));
+    claims.push(atLeast(FILE, 'the inner border lies inside the reserve', least, -REASONED));
+  }
   return claims;
 }

@@ -1,39 +1,45 @@
 import { type Claim, DRAWN, list, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
-import { frameOf, outside } from '../measure/frame.ts';
-import { isBorder, isCorner, isField } from '../measure/pattern.ts';
-import { countRepeats } from '../measure/period.ts';
-import type { LayoutFile } from '../read/layout.ts';
+import { across, along, frameOf, outside } from '../measure/frame.ts';
+import { lookAtJoins } from '../measure/joins.ts';
+import { MIRROR_ACROSS, MIRROR_ALONG, type Move, placing } from '../measure/move.ts';
+import { agreement, agrees, isField, Pattern, saysAgreement } from '../measure/pattern.ts';
+import { facing, isOnRing, type Ring, ringsOf, SIDES, type Side } from '../measure/ring.ts';
+import { type Run, runOf } from '../measure/side.ts';
+import { isTaped, type LayoutFile } from '../read/layout.ts';
 import type { Frame } from '../read/outline.ts';
 import type { Painted, Plan } from '../read/plan.ts';
 
 const FILE = 'plan.svg';
-const SIDES = ['near', 'far', 'left', 'right'] as const;
-type Side = (typeof SIDES)[number];
+/** How much more or less the repeats of one pair of sides may reach in than those of the other, as a share of the border. */
+const DRAWN_OUT = 0.002;
 
-/** The border lies evenly round the work, whole repeats on every side, and the field lies evenly inside it. */
-export default function border(set: FileSet): Claim[] {
+/** Borders lie evenly round the work, whole repeats on every side, and the field lies evenly inside them. */
+export default async function border(set: FileSet): Promise<Claim[]> {
   const [plan, layout] = [set.plan(), set.layout()];
   if (!plan.ok) return [unproven(FILE, 'the border is even on four sides', plan.says)];
   if (!layout.ok) return [unproven(FILE, 'the border is even on four sides', layout.says)];
-  const work = frameOf(plan.value.ground.map((outline) => outline.frame));
-  return [...strips(plan.value, layout.value, work), ...band(plan.value, layout.value, work)];
+  const rings = ringsOf(plan.value, layout.value);
+  const claims = [strips(plan.value, layout.value), ...stray(plan.value, rings)];
+  for (const ring of rings) claims.push(...(await band(ring, layout.value)));
+  return claims;
 }
 
-/** Distances of a frame from the four edges of the work: near, far, left, right. */
-const margins = (frame: Frame, work: Frame): number[] => [
-  work.bottom - frame.bottom,
-  frame.top - work.top,
-  frame.left - work.left,
-  work.right - frame.right,
+/** Distances of a frame from the four edges of another: near, far, left, right. */
+const margins = (frame: Frame, outer: Frame): number[] => [
+  outer.bottom - frame.bottom,
+  frame.top - outer.top,
+  frame.left - outer.left,
+  outer.right - frame.right,
 ];
 
 const spread = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
 
 /** The strip between the edge of the work and the field is as wide as border and reserve. */
-function strips({ painted }: Plan, { layout }: LayoutFile, work: Frame): Claim[] {
+function strips({ painted, ground }: Plan, { layout }: LayoutFile): Claim {
   const field = painted.filter(isField);
-  if (field.length === 0) return [unproven(FILE, 'the field lies evenly inside the work', 'no field is painted')];
+  if (field.length === 0) return unproven(FILE, 'the field lies evenly inside the work', 'no field is painted');
+  const work = frameOf(ground.map((outline) => outline.frame));
   const found = margins(frameOf(field.map((piece) => piece.outline.frame)), work);
   const along = layout.border + layout.reserve.along;
   const across = layout.border + layout.reserve.across;
@@ -43,84 +49,191 @@ function strips({ painted }: Plan, { layout }: LayoutFile, work: Frame): Claim[]
     spread(found.slice(0, 2)) <= DRAWN &&
     spread(found.slice(2)) <= DRAWN &&
     found.every((at, i) => at >= due[i]! - DRAWN);
-  return [stated(FILE, 'the field lies evenly inside the work', holds, list(found), `${list(due)}, to ${DRAWN}`)];
+  return stated(FILE, 'the field lies evenly inside the work', holds, list(found), `${list(due)}, to ${DRAWN}`);
 }
 
-function band(plan: Plan, file: LayoutFile, work: Frame): Claim[] {
-  const { layout } = file;
-  const pieces = plan.painted.filter((piece) => isBorder(piece) || isCorner(piece));
-  if (layout.border === 0) {
-    return [stated(FILE, 'there is no border', pieces.length === 0, `${pieces.length} pieces`, 'none')];
-  }
-  const sides = new Map(SIDES.map((side) => [side, pieces.filter((piece) => piece.element === `border-${side}`)]));
-  const bare = SIDES.find((side) => sides.get(side)!.length === 0);
-  if (bare) return [unproven(FILE, 'the border is even on four sides', `nothing is painted on the ${bare} side`)];
-  const frames = SIDES.map((side) => frameOf(sides.get(side)!.map((piece) => piece.outline.frame)));
-  const outer = SIDES.map((_, at) => margins(frames[at]!, work)[at]!);
-  const inner = SIDES.map((_, at) => depth(frames[at]!, work, at));
-  const even = Math.max(spread(outer), spread(inner)) <= DRAWN;
-  const keeps = Math.min(...outer) >= -DRAWN && Math.max(...inner) <= layout.border + DRAWN;
+/** Nothing is painted of a border that the layout does not have. */
+function stray({ painted }: Plan, rings: Ring[]): Claim[] {
+  return (['border', 'inner'] as const).flatMap((order): Claim[] => {
+    if (rings.some((ring) => ring.order === order)) return [];
+    const corner = order === 'border' ? 'corner' : 'inner-corner';
+    const count = painted.filter(
+      (piece) => isOnRing(piece) && (piece.element === corner || piece.element.startsWith(`${order}-`)),
+    ).length;
+    const claim = order === 'border' ? 'there is no border' : 'there is no inner border';
+    return [stated(FILE, claim, count === 0, `${count} pieces`, 'none')];
+  });
+}
+
+async function band(ring: Ring, file: LayoutFile): Promise<Claim[]> {
+  const { name, sides, outer: edge, width } = ring;
+  const bare = SIDES.find((side) => sides[side].length === 0);
+  if (bare) return [unproven(FILE, `the ${name} is even on four sides`, `nothing is painted on the ${bare} side`)];
+  const frames = SIDES.map((side) => frameOf(sides[side].map((piece) => piece.outline.frame)));
+  const outer = SIDES.map((_, at) => margins(frames[at]!, edge)[at]!);
+  const inner = SIDES.map((_, at) => depth(frames[at]!, edge, at));
+  // Two pairs of sides have pitches of their own, which may show a little in how far slanting shapes reach in.
+  const pairs = [inner.slice(0, 2), inner.slice(2)];
+  const even = Math.max(spread(outer), ...pairs.map(spread)) <= DRAWN && spread(inner) <= DRAWN + DRAWN_OUT * width;
+  const keeps = Math.min(...outer) >= -DRAWN && Math.max(...inner) <= width + DRAWN;
+  const says = `from ${list(outer)} to ${list(inner)}`;
   return [
-    stated(
-      FILE,
-      'the border is even on four sides',
-      even,
-      `from ${list(outer)} to ${list(inner)}`,
-      `alike to ${DRAWN}`,
-    ),
-    stated(FILE, 'the border keeps to its width', keeps, Math.max(...inner), layout.border),
-    ...SIDES.map((side) => wholeRepeats(side, sides.get(side)!, file, work)),
-    corners(pieces.filter(isCorner), layout.border, work),
+    stated(FILE, `the ${name} is even on four sides`, even, says, `alike to ${DRAWN}`),
+    stated(FILE, `the ${name} keeps to its width`, keeps, Math.max(...inner), width),
+    ...runs(ring, file),
+    ...(ring.turn === 'butt' ? [through(ring)] : [corners(ring)]),
+    ...(ring.turn === 'own' || ring.turn === 'mitre' ? await joins(ring) : []),
   ];
 }
 
-/** How far a side's pieces reach in from their own edge of the work. */
-const depth = (frame: Frame, work: Frame, at: number): number =>
-  [work.bottom - frame.top, frame.bottom - work.top, frame.right - work.left, work.right - frame.left][at]!;
+/** How far a side's pieces reach in from their own edge. */
+const depth = (frame: Frame, edge: Frame, at: number): number =>
+  [edge.bottom - frame.top, frame.bottom - edge.top, frame.right - edge.left, edge.right - frame.left][at]!;
 
-function wholeRepeats(side: Side, pieces: Painted[], { layout, taped }: LayoutFile, work: Frame): Claim {
-  const way = side === 'near' || side === 'far' ? 'across' : 'along';
-  const due = layout.borderRepeats[way];
-  const claim = `whole border repeats on the ${side} side`;
-  const low = (way === 'across' ? work.left : work.top) + layout.border;
-  const high = (way === 'across' ? work.right : work.bottom) - layout.border;
-  const isTaped = pieces.length === 1 && taped.some((part) => part.part === pieces[0]!.part);
-  if (isTaped) {
-    const { left, right, top, bottom } = pieces[0]!.outline.frame;
-    const [from, to] = way === 'across' ? [left, right] : [top, bottom];
-    const off = Math.max(Math.abs(from - low), Math.abs(to - high));
-    const claim = `the band reaches from corner block to corner block on the ${side} side`;
-    return stated(FILE, claim, off <= DRAWN, list([from, to]), `${list([low, high])}, to ${DRAWN}`);
-  }
-  const found = countRepeats(pieces, way, low, high, due);
-  return stated(FILE, claim, due > 0 && found.count === due, found.says, `${due} whole`);
+/** Whole repeats on every side, reversed at its centre or running round, and the symmetry that follows from it. */
+function runs(ring: Ring, file: LayoutFile): Claim[] {
+  const taped = SIDES.filter((side) => ring.sides[side].every((piece) => isTaped(piece, file.taped)));
+  if (taped.length === SIDES.length) return [...SIDES.map((side) => reaches(ring, side)), ...mirrors(ring)];
+  const found = new Map(SIDES.map((side) => [side, runOf(facing(ring, side))]));
+  // Sides of one motif have as many equal parts to a repeat, however many those are.
+  const parts = Math.min(...[...found.values()].filter(({ way }) => way !== 'neither').map((run) => run.parts));
+  const round = ring.run === 'round' && [...found.values()].every(({ way, mirrors }) => way === 'onward' && !mirrors);
+  return [
+    ...SIDES.map((side) => wholeRepeats(ring, side, found.get(side)!, parts)),
+    ...SIDES.flatMap((side) => direction(ring, side, found.get(side)!)),
+    ...(round ? turns(ring) : mirrors(ring)),
+  ];
 }
 
-/** Four corner blocks, each inside its own square. */
-function corners(pieces: Painted[], size: number, work: Frame): Claim {
-  const found = { 'near left': [], 'near right': [], 'far left': [], 'far right': [] } as Record<string, Frame[]>;
+/** Bands masked with tape reach from one end of the side to the other. */
+function reaches(ring: Ring, side: Side): Claim {
+  const { pieces, length } = facing(ring, side);
+  const ends = pieces.map(({ outline: { frame } }) => [frame.left, frame.right] as const);
+  const off = Math.max(...ends.flatMap(([from, to]) => [Math.abs(from + length / 2), Math.abs(to - length / 2)]));
+  const what = ring.turn === 'block' ? 'from corner block to corner block' : 'from end to end';
+  const claim = `the band${ring.order === 'inner' ? ' of the inner border' : ''} reaches ${what} on the ${side} side`;
+  return stated(FILE, claim, off <= DRAWN, off, DRAWN);
+}
+
+function wholeRepeats(ring: Ring, side: Side, run: Run, parts: number): Claim {
+  const due = facing(ring, side).count;
+  const claim = `whole ${ring.name} repeats on the ${side} side`;
+  const allowed = parts > 1 && Number.isFinite(parts) ? `${due} whole, of ${parts} equal parts` : `${due} whole`;
+  return stated(FILE, claim, run.way !== 'neither' && run.parts === parts, run.says, allowed);
+}
+
+/** A border that runs one way reverses at the centre of each side, or runs round. */
+function direction({ name, run: due }: Ring, side: Side, { way, mirrors, mirrored }: Run): Claim[] {
+  if (way === 'neither' || (way === 'onward' && mirrors)) return [];
+  const says = way === 'reversed' ? saysAgreement(mirrored) : 'it runs on over the centre';
+  if (due === 'reverse') {
+    const claim = `the ${name} reverses at the centre of the ${side} side`;
+    return [stated(FILE, claim, way === 'reversed', says, DRAWN)];
+  }
+  const claim = `the ${name} runs on from end to end of the ${side} side`;
+  return [stated(FILE, claim, way === 'onward', way === 'onward' ? 'it does' : 'it reverses', 'it does')];
+}
+
+const LINES = [
+  ['the centre line along', MIRROR_ACROSS],
+  ['the centre line across', MIRROR_ALONG],
+] as const;
+
+const groups = ({ name, order, turn, sides, corners }: Ring): [what: string, pieces: Painted[]][] => {
+  const block = turn === 'block' ? 'corner blocks' : 'corners';
+  return [
+    [`the ${name}`, SIDES.flatMap((side) => sides[side])],
+    [order === 'border' ? `the ${block}` : `the ${block} of the ${name}`, corners],
+  ];
+};
+
+function mirrors(ring: Ring): Claim[] {
+  return groups(ring).flatMap(([what, pieces]) => {
+    if (pieces.length === 0) return [];
+    const pattern = new Pattern(pieces);
+    const verb = what.startsWith('the corner') ? 'mirror' : 'mirrors';
+    return LINES.map(([line, move]) => compare(`${what} ${verb} about ${line}`, pieces, pattern, move));
+  });
+}
+
+/** A border that runs round comes onto itself by half a turn; round a square, by a quarter. */
+function turns(ring: Ring): Claim[] {
+  const { outer, repeats } = ring;
+  const isSquare = Math.abs(across(outer) - along(outer)) <= DRAWN && repeats.across === repeats.along;
+  return groups(ring).flatMap(([what, pieces]) => {
+    if (pieces.length === 0) return [];
+    const pattern = new Pattern(pieces);
+    const turn = (by: string, move: Move) => compare(`${by} a turn brings ${what} onto itself`, pieces, pattern, move);
+    return [turn('half', placing(2, 0, 0)), ...(isSquare ? [turn('a quarter of', placing(1, 0, 0))] : [])];
+  });
+}
+
+function compare(claim: string, pieces: Painted[], pattern: Pattern, move: Move): Claim {
+  const found = agreement(pieces, pattern, move);
+  return stated(FILE, claim, agrees(found), saysAgreement(found), DRAWN);
+}
+
+/** Four corners, each inside its own square. */
+function corners({ name, order, turn, corners: pieces, width, outer }: Ring): Claim {
+  const found = { 'near left': 0, 'near right': 0, 'far left': 0, 'far right': 0 } as Record<string, number>;
   let out = 0;
   for (const { outline } of pieces) {
     const { left, right, top, bottom } = outline.frame;
-    const across = left + right < work.left + work.right ? 'left' : 'right';
-    const along = top + bottom < work.top + work.bottom ? 'far' : 'near';
-    found[`${along} ${across}`]!.push(outline.frame);
+    const across = left + right < outer.left + outer.right ? 'left' : 'right';
+    const along = top + bottom < outer.top + outer.bottom ? 'far' : 'near';
+    found[`${along} ${across}`]! += 1;
     const block = {
-      left: across === 'left' ? work.left : work.right - size,
-      right: across === 'left' ? work.left + size : work.right,
-      top: along === 'far' ? work.top : work.bottom - size,
-      bottom: along === 'far' ? work.top + size : work.bottom,
+      left: across === 'left' ? outer.left : outer.right - width,
+      right: across === 'left' ? outer.left + width : outer.right,
+      top: along === 'far' ? outer.top : outer.bottom - width,
+      bottom: along === 'far' ? outer.top + width : outer.bottom,
     };
     out = Math.max(out, outside(outline.frame, block));
   }
-  const counts = Object.values(found).map((frames) => frames.length);
+  const counts = Object.values(found);
   const alike = counts.every((count) => count === counts[0]);
   const measured = alike ? `${counts[0]} pieces each, ${out.toFixed(3)} mm out` : `${counts.join(', ')} pieces`;
-  return stated(
-    FILE,
-    'every corner block lies in its corner',
-    alike && out <= DRAWN,
-    measured,
-    `as many in each, ${DRAWN} mm out`,
-  );
+  const what = turn === 'block' ? 'corner block' : 'corner';
+  const claim = `every ${what}${order === 'inner' ? ` of the ${name}` : ''} lies in its corner`;
+  return stated(FILE, claim, alike && out <= DRAWN, measured, `as many in each, ${DRAWN} mm out`);
+}
+
+/** Two sides run through to the edge of the work, the others end on them; there is no corner. */
+function through({ name, corners }: Ring): Claim {
+  const claim = `the near and far sides of the ${name} run through and leave no corners`;
+  return stated(FILE, claim, corners.length === 0, `${corners.length} pieces in corners`, 'none');
+}
+
+async function joins(ring: Ring): Promise<Claim[]> {
+  const { bands, loose, off, says } = await lookAtJoins(ring);
+  const where = ring.order === 'inner' ? ' of the inner border' : '';
+  const claim = `sides${where} run on into their corners without a gap or an overlap`;
+  const measured =
+    loose.length > 0
+      ? `${loose.length} ends meet nothing, such as ${loose[0]}`
+      : `${bands} bands, ${off.toFixed(3)} mm${off > DRAWN ? ` at ${says}` : ''}`;
+  const claims = [stated(FILE, claim, loose.length === 0 && off <= DRAWN, measured, DRAWN)];
+  return ring.turn === 'mitre' ? [...claims, diagonal(ring)] : claims;
+}
+
+/** A corner cut on the diagonal is its own mirror image about it. */
+function diagonal({ corners, outer, width, order, name }: Ring): Claim {
+  const half = width / 2;
+  const middles = [
+    [outer.left + half, outer.top + half, 1],
+    [outer.right - half, outer.bottom - half, 1],
+    [outer.right - half, outer.top + half, -1],
+    [outer.left + half, outer.bottom - half, -1],
+  ] as const;
+  const pattern = new Pattern(corners);
+  const found = middles.map(([x, y, lean]) => {
+    const own = corners.filter(({ outline: { frame } }) => {
+      const [u, v] = [(frame.left + frame.right) / 2, (frame.top + frame.bottom) / 2];
+      return Math.abs(u - x) <= half + DRAWN && Math.abs(v - y) <= half + DRAWN;
+    });
+    return agreement(own, pattern, [0, lean, lean, 0, x - lean * y, y - lean * x]);
+  });
+  const worst = found.sort((a, b) => b.apart - a.apart)[0]!;
+  const claim = `every corner${order === 'inner' ? ` of the ${name}` : ''} mirrors about its diagonal`;
+  return stated(FILE, claim, corners.length > 0 && agrees(worst), saysAgreement(worst), DRAWN);
 }

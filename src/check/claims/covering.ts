@@ -2,7 +2,7 @@ import { type Claim, DRAWN, equal, stated, unproven } from '../claim.ts';
 import type { FileSet, Sheet } from '../file-set.ts';
 import { centre, Finder } from '../measure/finder.ts';
 import { type Move, moveOutline, movePoint, placing } from '../measure/move.ts';
-import type { PlacementEntry, SheetEntry } from '../read/layout.ts';
+import { isTaped, type PlacementEntry, type SheetEntry } from '../read/layout.ts';
 import type { Frame } from '../read/outline.ts';
 import type { Painted } from '../read/plan.ts';
 import type { Stencil } from '../read/stencil.ts';
@@ -13,9 +13,8 @@ export default function covering(set: FileSet): Claim[] {
   if (!plan.ok) return [unproven('plan.svg', 'the sheets paint the whole plan', plan.says)];
   if (!layout.ok) return [unproven('layout.json', 'the sheets paint the whole plan', layout.says)];
   const { colours, taped } = layout.value;
-  const byTape = new Set(taped.map((one) => one.part));
   const colourOf = (piece: Painted) => colours[piece.part] ?? '';
-  const stencilled = plan.value.painted.filter((piece) => !byTape.has(piece.part));
+  const stencilled = plan.value.painted.filter((piece) => !isTaped(piece, taped));
   const times = new Map<Painted, number>(stencilled.map((piece) => [piece, 0]));
   const claims: Claim[] = [];
   const grounds = new Map<string, { finder: Finder; pieces: Painted[] }>();
@@ -38,8 +37,9 @@ export default function covering(set: FileSet): Claim[] {
   claims.push(
     equal('plan.svg', 'no piece of the plan is painted twice', twice.length === 0 ? 'none' : some(twice), 'none'),
   );
-  const tapedParts = new Set(plan.value.painted.filter((piece) => byTape.has(piece.part)).map((piece) => piece.part));
-  const idle = [...byTape].filter((part) => !tapedParts.has(part));
+  const idle = taped
+    .filter((one) => !plan.value.painted.some((piece) => isTaped(piece, [one])))
+    .map(({ part }) => part);
   claims.push(
     equal('layout.json', 'every part made with tape is on the plan', idle.join(', ') || 'they are', 'they are'),
   );

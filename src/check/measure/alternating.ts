@@ -1,6 +1,7 @@
 import { DRAWN } from '../claim.ts';
 import type { LayoutFile } from '../read/layout.ts';
 import type { Template } from '../read/template.ts';
+import { EXCHANGED } from './exchanged.ts';
 import type { Field } from './field.ts';
 import { shift } from './move.ts';
 import type { Way } from './symmetry.ts';
@@ -17,8 +18,6 @@ const TO_OTHER: Record<string, Step[]> = {
 };
 const TO_OWN: Record<string, Step[]> = { row: [[1, 0]], column: [[0, 1]], checker: [[1, 1]] };
 
-/** The colour that each part of the field takes in exchange. */
-export const EXCHANGED: Record<string, string> = { field: 'alternate', alternate: 'field' };
 const exchange = (part: string): string => EXCHANGED[part] ?? part;
 
 export interface Alternating {

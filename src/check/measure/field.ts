@@ -5,7 +5,7 @@ import { shiftOutline } from '../read/outline.ts';
 import type { Painted, Plan } from '../read/plan.ts';
 import { type Read, read } from '../read/read.ts';
 import type { Template } from '../read/template.ts';
-import { EXCHANGED } from './alternating.ts';
+import { EXCHANGED } from './exchanged.ts';
 import { centre } from './finder.ts';
 import { centredFrame, frameOf } from './frame.ts';
 import { gatherKinds, type Kinds, type Period } from './kinds.ts';

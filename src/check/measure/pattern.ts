@@ -73,5 +73,3 @@ export const saysAgreement = (found: Agreement): string | number =>
   found.apart === Infinity ? found.worst : found.apart;
 
 export const isField = (piece: Painted): boolean => piece.element === 'field';
-export const isBorder = (piece: Painted): boolean => piece.element.startsWith('border');
-export const isCorner = (piece: Painted): boolean => piece.element === 'corner';

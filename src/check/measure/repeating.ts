@@ -69,8 +69,9 @@ export async function proveRepeating(kinds: Kinds, odd: readonly Painted[], wind
     edges: none(),
     room: none(),
   };
-  for (const kind of pattern) await account(found, kind, leftover);
-  found.odd = leftover.rest;
+  const astray: Painted[] = [];
+  for (const kind of pattern) astray.push(...(await account(found, kind, leftover)));
+  found.odd = [...leftover.rest, ...astray];
   for (const { outline } of found.odd) {
     for (const met of edgesMet(found, outline.frame)) met.odd += 1;
     for (const edge of EDGES) {
@@ -80,8 +81,9 @@ export async function proveRepeating(kinds: Kinds, odd: readonly Painted[], wind
   return found;
 }
 
-/** Looks up every place of one kind. */
-async function account(found: Repeating, kind: Kind, leftover: Leftover): Promise<void> {
+/** Looks up every place of one kind. Returns pieces drawn whole where the pattern has none, or has them cut. */
+async function account(found: Repeating, kind: Kind, leftover: Leftover): Promise<Painted[]> {
+  const astray = new Map(kind.drawn);
   const { period, window } = found;
   const holes = kind.outline.area > 0 ? holesOf(found, kind) : [];
   const cuts = new Map<string, number[][]>();
@@ -97,6 +99,7 @@ async function account(found: Repeating, kind: Kind, leftover: Leftover): Promis
         lose(frame);
         continue;
       }
+      astray.delete(stepKey(i, j));
       found.count += 1;
       for (const met of edgesMet(found, frame)) met.whole += 1;
       continue;
@@ -112,6 +115,7 @@ async function account(found: Repeating, kind: Kind, leftover: Leftover): Promis
     }
     // A frame may cross a corner of the room where the piece itself does not.
     if (kind.drawn.has(stepKey(i, j)) && isUncut(polygons, kind.outline)) {
+      astray.delete(stepKey(i, j));
       found.count += 1;
       continue;
     }
@@ -134,6 +138,7 @@ async function account(found: Repeating, kind: Kind, leftover: Leftover): Promis
       else met.cut += 1;
     }
   }
+  return [...astray.values()];
 }
 
 /** What is left of a piece with its holes. */

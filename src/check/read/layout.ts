@@ -84,6 +84,10 @@ export type BorderWay = z.infer<typeof way>;
 export type SheetEntry = LayoutFile['sheets'][number];
 export type PlacementEntry = z.infer<typeof placement>;
 
+/** Whether a piece is masked off with tape: its part is, everywhere or on the elements named. */
+export const isTaped = (piece: { part: string; element: string }, taped: LayoutFile['taped']): boolean =>
+  taped.some(({ part, elements }) => part === piece.part && (elements?.includes(piece.element) ?? true));
+
 /** Reads layout.json. Its numbers are claims to be measured, so only their kinds and bounds are looked at here. */
 export function readLayout(text: string): Read<LayoutFile> {
   let data: unknown;

@@ -3,7 +3,7 @@ import { nestRings } from '../../geometry/nest.ts';
 import type { Piece, Point, Ring } from '../../geometry/path.ts';
 import { MOST_RINGS } from '../limits.ts';
 import { chordedRing } from './chords.ts';
-import { TooMuch } from './shaper.ts';
+import { TooMuch } from './too-much.ts';
 
 /** Whole steps to the unit. The page is 4e7 steps long, within the library's fast and exact range. */
 export const STEPS = 40_000;
@@ -31,7 +31,7 @@ export const piecePaths = (pieces: Piece[]): Paths64 => pieces.flat().map(ringPa
 export const squareUnits = (steps: number): number => steps / STEPS ** 2;
 
 /** A closed polygon as a ring of straight sides. */
-export function polygonRing(points: Point[]): Ring {
+function polygonRing(points: Point[]): Ring {
   const [start, ...rest] = points as [Point, ...Point[]];
   return { start, sides: [...rest, start].map((to) => ({ kind: 'line', to })) };
 }

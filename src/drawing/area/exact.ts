@@ -8,7 +8,8 @@ import { agree } from './agree.ts';
 import { type ClipperLibrary, ringPath, STEPS, squareUnits } from './clipper.ts';
 import { coarseShaper } from './coarse.ts';
 import { fitPieces } from './fit.ts';
-import { type Shaper, TooMuch } from './shaper.ts';
+import type { Shaper } from './shaper.ts';
+import { TooMuch } from './too-much.ts';
 
 /** Sides that all operations of a drawing may be given together; beyond, the curves' own way takes too long. */
 const MOST_WORK = 15_000;

@@ -15,13 +15,3 @@ export interface Shaper {
   subtract(a: Piece[], b: Piece[]): Piece[];
   intersect(a: Piece[], b: Piece[]): Piece[];
 }
-
-/** Thrown when a drawing is too much to be worked out. */
-export class TooMuch extends Error {
-  readonly what: 'curves' | 'crossings';
-
-  constructor(what: 'curves' | 'crossings') {
-    super(`too many ${what}`);
-    this.what = what;
-  }
-}

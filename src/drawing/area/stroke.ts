@@ -6,8 +6,8 @@ import type { Outline } from '../syntax/outline.ts';
 import { type ClipperLibrary, type Path64, type Paths64, STEPS, toPath, toPieces } from './clipper.ts';
 import { dashes } from './dash.ts';
 import { capAt, joinAt, ROUND_STEPS } from './joins.ts';
-import { TooMuch } from './shaper.ts';
 import { strokeRings } from './stroke-rings.ts';
+import { TooMuch } from './too-much.ts';
 import { type Corner, stretchesOf, type Track, trackOf } from './track.ts';
 
 const positive = (path: Path64, { Clipper }: ClipperLibrary): Path64 =>

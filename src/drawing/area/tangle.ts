@@ -1,7 +1,7 @@
 import { MOST_CORNERS, MOST_PAIRS } from '../limits.ts';
 import { type Path64, ringPath } from './clipper.ts';
 import type { Layer } from './scene.ts';
-import { TooMuch } from './shaper.ts';
+import { TooMuch } from './too-much.ts';
 
 type Corner = Path64[number];
 
