@@ -1,7 +1,9 @@
 import { defineConfig } from 'vitest/config';
+import { aliases } from './vite.aliases.ts';
 
 /** Builds the command line (`vite build`) and runs the tests (`vitest`). Libraries stay outside the bundle. */
 export default defineConfig({
+  resolve: { alias: aliases },
   build: {
     ssr: 'src/cli/evenfield.ts',
     outDir: 'dist',

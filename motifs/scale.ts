@@ -5,14 +5,15 @@ import { arc } from '../src/motif/shapes.ts';
  * Round-headed scales, every second row moved half a scale across so that each lies over the joint of two. A scale is
  * a band round its head and a smaller scale within, its head at the far side. True to shape every arc is part of a
  * circle: about the scale's own middle, or about those of the two scales in front. Laid out on a cell of 2 × 2 and
- * stretched to the cell.
+ * stretched to the cell. The legs of a band end before the line through the middles of the scales, so that an edge there
+ * cuts no slivers off them: `band` is at most half of √(2 rib + rib²) − rib.
  */
 export default defineMotif({
   name: 'scale',
   kind: 'field',
   summary: 'Round-headed scales in overlapping rows, each a band about a smaller scale.',
   parameters: {
-    band: { kind: 'ratio', says: 'width of a band as a share of the repeat', min: 0.06, max: 0.16, default: 0.11 },
+    band: { kind: 'ratio', says: 'width of a band as a share of the repeat', min: 0.06, max: 0.105, default: 0.1 },
     gap: {
       kind: 'ratio',
       says: 'width of the ground between band and inner scale as a share of the repeat',
@@ -23,7 +24,7 @@ export default defineMotif({
     rib: {
       kind: 'ratio',
       says: 'width of the ground between two scales as a share of the repeat',
-      min: 0.02,
+      min: 0.03,
       max: 0.05,
       default: 0.03,
     },

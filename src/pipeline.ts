@@ -1,10 +1,13 @@
+import type { Region } from './compose/drawing.ts';
+import type { Finish } from './compose/finish.ts';
 import type { OwnDrawing } from './drawing/read.ts';
 import type { Fit, Layout } from './fit/layout.ts';
 import type { Motifs } from './fit/problem.ts';
-import { fail, good, type Result } from './issue.ts';
+import { bad, fail, good, type Issue, type Result } from './issue.ts';
 import type { Job } from './job/job.ts';
 import type { Motif } from './motif/motif.ts';
 import type { Site } from './site/site.ts';
+import type { Finished } from './write/files.ts';
 
 export interface Fitted {
   job: Job;
@@ -21,6 +24,9 @@ export interface Made {
   /** What was found, in a few plain lines. */
   says: string[];
 }
+
+/** What was asked for, or why not; sheets that do not hold together come as drawings with every place at fault. */
+export type Making = Result<Made> & { proofs?: { name: string; files: Map<string, string | Uint8Array> } };
 
 /** Reads a file that a job names, its path as the job has it. Issues say what is wrong with it. */
 export type Assets = (path: string) => Promise<Result<Uint8Array>>;
@@ -81,12 +87,48 @@ export async function fitJob(text: string, file: string, most = 10, assets?: Ass
   return good({ job, site, motifs, fit: fitted.value });
 }
 
+/** The work with bridges where its shapes need them, and what those cost. */
+async function drawBridged(
+  { job, motifs }: Fitted,
+  layout: Layout,
+  assets?: Assets,
+): Promise<Result<Pick<Finished, 'drawing' | 'repeat' | 'bridges'>>> {
+  const { composeWork } = await import('./compose/work.ts');
+  const { asDrawn } = await import('./compose/finish.ts');
+  const { faceFinder } = await import('./lettering/faces.ts');
+  const { loadBridging } = await import('./stencil/bridges/bridging.ts');
+  const { costOfBridges } = await import('./stencil/bridges/cost.ts');
+  const { drawMotif } = await import('./motif/record.ts');
+  const findFace = faceFinder(assets);
+  const { bridged, gaps } = await loadBridging(job.stencil);
+  const draw = (finish: Finish) => composeWork(layout, job, motifs, findFace, finish);
+  const [whole, drawing] = [await draw(asDrawn), await draw(bridged)];
+  if (!whole.ok) return whole;
+  if (!drawing.ok) return drawing;
+  const bridges = costOfBridges(whole.value, drawing.value);
+  const repeat = bridged(drawMotif(motifs.field, layout.pitch, job.field.settings), 'motif');
+  if (job.stencil.gaps === 'open') return good({ drawing: drawing.value, repeat, bridges });
+  const filling = await draw(gaps);
+  if (!filling.ok) return filling;
+  const fills = filling.value.regions.map((region): Region => ({ ...region, fills: true }));
+  return good({ drawing: { ...drawing.value, regions: [...drawing.value.regions, ...fills] }, repeat, bridges });
+}
+
+/** The issues with a drawing of each sheet that they are about. */
+async function proven(issues: Issue[], { name }: Job): Promise<Making> {
+  const { isSheetIssue } = await import('./stencil/issues.ts');
+  const { writeProofs } = await import('./write/proof.ts');
+  const files = await writeProofs(issues.filter(isSheetIssue));
+  const plain = issues.map(({ code, path, says, hint }): Issue => ({ code, path, says, ...(hint ? { hint } : {}) }));
+  return { ...bad(...plain), ...(files.size > 0 ? { proofs: { name: `${name}-proof`, files } } : {}) };
+}
+
 /**
  * The whole job: fit, drawing, sheets, marks and every written file, in memory.
  * @param choose rank of the layout to make, from 1
  * @param assets reads the fonts that the job names; without it only the face that comes with the tool is there
  */
-export async function makeFiles(text: string, file: string, choose = 1, assets?: Assets): Promise<Result<Made>> {
+export async function makeFiles(text: string, file: string, choose = 1, assets?: Assets): Promise<Making> {
   const fitted = await fitJob(text, file, Math.max(10, choose), assets);
   if (!fitted.ok) return fitted;
   const { job, site, motifs, fit } = fitted.value;
@@ -100,17 +142,12 @@ export async function makeFiles(text: string, file: string, choose = 1, assets?:
     );
   }
 
-  const { compose } = await import('./compose/compose.ts');
   const { cutSheets } = await import('./stencil/cut.ts');
   const { scheduleMarks } = await import('./marks/marks.ts');
-  const composed = await compose(layout, job, motifs);
-  const { composeLettering } = await import('./compose/lettering.ts');
-  const { faceFinder } = await import('./lettering/faces.ts');
-  const lettered = await composeLettering(composed, layout, job, motifs, faceFinder(assets));
-  if (!lettered.ok) return lettered;
-  const drawing = lettered.value;
-  const cut = await cutSheets(drawing, layout, job, motifs);
-  if (!cut.ok) return cut;
+  const drawn = await drawBridged(fitted.value, layout, assets);
+  if (!drawn.ok) return drawn;
+  const cut = await cutSheets(drawn.value.drawing, layout, job, motifs);
+  if (!cut.ok) return proven(cut.issues, job);
   const { writeFiles } = await import('./write/files.ts');
   const files = await writeFiles({
     job,
@@ -118,9 +155,9 @@ export async function makeFiles(text: string, file: string, choose = 1, assets?:
     motifs,
     fit,
     layout,
-    drawing,
+    ...drawn.value,
     sheets: cut.value,
-    schedule: scheduleMarks(layout, job, motifs),
+    schedule: scheduleMarks(layout, job, motifs, drawn.value.drawing.lettering),
   });
   return good({ job, layout, files, says: [...site.notes, layout.says] });
 }

@@ -5,6 +5,8 @@ const NOTES: [RegExp, string][] = [
   [/^plan\.svg$/, 'the painted floor, drawn true to size'],
   [/^plan\.png$/, 'the same as a picture'],
   [/^stencil-.*\.svg$/, 'a sheet to cut, true to size'],
+  [/^tiles\.pdf$/, 'the sheets over pages of paper, true to size; print its first page first'],
+  [/^tile-.*\.svg$/, 'one of those pages'],
   [/^template\.svg$/, 'the outline of one repeat, true to size, for tracing'],
   [/^marks\.csv$/, 'every tape mark, as a list'],
   [/^marks\.svg$/, 'the marks, drawn'],

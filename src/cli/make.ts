@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import type { Command } from 'commander';
+import type { Making } from '../pipeline.ts';
 import { wholeNumber } from './options.ts';
 import { withProgress } from './progress.ts';
 import { assetReader } from './read-asset.ts';
@@ -14,6 +15,14 @@ interface Options {
   replace?: boolean;
 }
 
+/** Puts drawings of what is at fault beside the other folders, where they can be looked at. */
+async function showProofs({ name, files }: NonNullable<Making['proofs']>, out: string): Promise<void> {
+  const { writeFolder } = await import('../write/folder.ts');
+  const folder = join(out, name);
+  const report = await writeFolder(folder, files, { replace: true });
+  if (report.ok) talk(`\nThe places are ringed in red on the drawings in ${folder}.`);
+}
+
 async function make(path: string, options: Options): Promise<Ending> {
   const text = await readJobFile(path);
   if (!text.ok) return refuseAll(text.issues, path);
@@ -21,7 +30,11 @@ async function make(path: string, options: Options): Promise<Ending> {
   const made = await withProgress('making the files', () =>
     makeFiles(text.value, path, options.choose, assetReader(path)),
   );
-  if (!made.ok) return refuseAll(made.issues, path);
+  if (!made.ok) {
+    const refused = refuseAll(made.issues, path);
+    if (made.proofs) await showProofs(made.proofs, options.out);
+    return refused;
+  }
   const { job, files, says } = made.value;
   if (!/^[a-z0-9][a-z0-9-]*$/i.test(job.name)) return refuse(`${shownPath(job.name)} is no name for a folder`);
 

@@ -2,6 +2,7 @@ import type { Pair } from '../fit/layout.ts';
 import type { Box } from '../geometry/path.ts';
 import type { Way } from '../job/job.ts';
 import type { Motif, Settings } from '../motif/motif.ts';
+import type { Finish } from './finish.ts';
 
 /** A motif with its settings filled in. */
 export interface Chosen {
@@ -16,4 +17,6 @@ export interface Edging extends Way, Chosen {
   width: number;
   repeats: Pair;
   corner?: Chosen;
+  /** As it is drawn, if not said. */
+  finish?: Finish;
 }

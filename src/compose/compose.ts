@@ -2,13 +2,14 @@ import type { Layout } from '../fit/layout.ts';
 import type { Motifs } from '../fit/problem.ts';
 import type { Box } from '../geometry/path.ts';
 import type { Job, Way } from '../job/job.ts';
-import type { Settings } from '../motif/motif.ts';
+import type { Motif, Settings } from '../motif/motif.ts';
 import { drawMotif } from '../motif/record.ts';
 import { clearRoom } from './clear.ts';
 import type { Drawing, Region } from './drawing.ts';
 import { composeEdging } from './edging.ts';
 import { familiesOf } from './families.ts';
 import { composeField } from './field.ts';
+import { asDrawn, type Finish } from './finish.ts';
 import { composeInset } from './inset.ts';
 
 export type { Motifs } from '../fit/problem.ts';
@@ -37,17 +38,18 @@ const shrunk = (box: Box, across: number, along: number): Box => ({
   bottom: box.bottom - along,
 });
 
-function fieldRegions(layout: Layout, field: Box, job: Chosen, motifs: Motifs): Region[] {
+function fieldRegions(layout: Layout, field: Box, job: Chosen, motifs: Motifs, finish: Finish): Region[] {
   const { alternation, inset, settings } = job.field;
   const host = { motif: motifs.field, settings };
-  const first = { drawn: drawMotif(motifs.field, layout.pitch, settings), lattice: motifs.field.lattice };
-  const other = motifs.other && {
-    drawn: drawMotif(motifs.other, layout.pitch, alternation?.other?.settings ?? {}),
-    lattice: motifs.other.lattice,
-  };
+  const unit = (motif: Motif, given: Settings) => ({
+    drawn: finish(drawMotif(motif, layout.pitch, given), 'motif'),
+    lattice: motif.lattice,
+  });
+  const first = unit(motifs.field, settings);
+  const other = motifs.other && unit(motifs.other, alternation?.other?.settings ?? {});
   const regions = composeField(layout, field, familiesOf(first, alternation?.by, other));
   if (!inset || !motifs.inset) return regions;
-  return [...regions, ...composeInset(layout, field, host, { ...inset, motif: motifs.inset })];
+  return [...regions, ...composeInset(layout, field, host, { ...inset, motif: motifs.inset }, finish)];
 }
 
 /** The field with a medallion in its middle, in the room of a whole number of repeats. */
@@ -56,11 +58,12 @@ async function withMedallion(
   layout: Layout,
   { medallion }: Chosen,
   motifs: Motifs,
+  finish: Finish,
 ): Promise<Region[]> {
   if (!medallion || !motifs.medallion) return regions;
   const { pitch } = layout;
   const cell = { across: medallion.repeats.across * pitch.across, along: medallion.repeats.along * pitch.along };
-  const drawn = drawMotif(motifs.medallion, cell, medallion.settings);
+  const drawn = finish(drawMotif(motifs.medallion, cell, medallion.settings), 'motif');
   const placed = drawn.map(
     ({ part, pieces }): Region => ({ element: 'medallion', part, pieces, cut: false, at: Float64Array.of(0, 0) }),
   );
@@ -70,13 +73,14 @@ async function withMedallion(
 /**
  * Draws the layout about the centre of the work: the field with what stands in it, then the border and its corners, then a second border.
  * The border lies at the edge of the work; the reserve, if any, between border and field.
+ * @param finish what is done with each unit before it is placed
  */
-export async function compose(layout: Layout, job: Chosen, motifs: Motifs): Promise<Drawing> {
+export async function compose(layout: Layout, job: Chosen, motifs: Motifs, finish: Finish = asDrawn): Promise<Drawing> {
   const { work, border, field: size, inner } = layout;
   const outer = centred(work.across, work.along);
   const inside = shrunk(outer, border, border);
   const field = centred(size.across, size.along);
-  const regions = await withMedallion(fieldRegions(layout, field, job, motifs), layout, job, motifs);
+  const regions = await withMedallion(fieldRegions(layout, field, job, motifs, finish), layout, job, motifs, finish);
   const drawing: Drawing = { work: outer, border: { outer, inner: inside }, field, regions };
   if (border > 0 && motifs.border) {
     const { settings, corner, turn = 'block', run = 'reverse' } = job.border;
@@ -92,6 +96,7 @@ export async function compose(layout: Layout, job: Chosen, motifs: Motifs): Prom
         settings,
         turn,
         run,
+        finish,
         ...block,
       })),
     );
@@ -111,6 +116,7 @@ export async function compose(layout: Layout, job: Chosen, motifs: Motifs): Prom
         settings,
         turn,
         run,
+        finish,
         ...block,
       })),
     );

@@ -1,4 +1,5 @@
-import type { Box, Piece } from '../geometry/path.ts';
+import type { Box, Piece, Point } from '../geometry/path.ts';
+import type { Lettering } from '../job/job.ts';
 import type { Part } from '../motif/motif.ts';
 
 /** Which element of the layout a region belongs to. Near is at the bottom of the plan (y > 0), far at the top. */
@@ -28,8 +29,23 @@ export interface Region {
   pieces: Piece[];
   /** True when the edge of the field took part of it away. */
   cut: boolean;
+  /** Lies over gaps that bridges leave in what else is painted of its part, and laps over their edges. */
+  fills?: true;
   /** Where it is painted: x0, y0, x1, y1, … in mm. */
   at: Float64Array;
+}
+
+/** A line of lettering where it stands, and the room that repeats made for it. Lengths in mm, about the centre of the work. */
+export interface Lettered extends Box, Pick<Lettering, 'text' | 'place' | 'arc'> {
+  /** Name of the face. */
+  face: string;
+  capHeight: number;
+  /** What the letters reach, before any bridge is cut. */
+  reach: Box;
+  /** y of the base line where it crosses the axis. */
+  base: number;
+  /** Where each letter stands on the base line, in the order read, spaces included; turned clockwise, radians. */
+  stands: { foot: Point; turn: number }[];
 }
 
 /**
@@ -44,7 +60,7 @@ export interface Drawing {
   /** Outer and inner edge of the second border, where there is one. */
   innerBorder?: { outer: Box; inner: Box };
   field: Box;
-  /** The rooms that repeats made for lettering, in the order of the job. */
-  lettering?: Box[];
+  /** The lines of lettering and the rooms that repeats made for them, in the order of the job. */
+  lettering?: Lettered[];
   regions: Region[];
 }

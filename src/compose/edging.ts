@@ -5,6 +5,7 @@ import { drawMotif } from '../motif/record.ts';
 import type { Edging } from './around.ts';
 import { composeCorners } from './corners.ts';
 import type { Element, Region } from './drawing.ts';
+import { asDrawn } from './finish.ts';
 import { type Side, sidesOf } from './sides.ts';
 
 /** The parts of a second border have names of their own, so that it can have colours of its own. */
@@ -25,11 +26,12 @@ const middles = (length: number, count: number): number[] =>
 
 /** One side: its repeats, or one piece as long as the side where it is masked with tape. */
 function composeSide(edging: Edging, { name, turns, middle, onward, length }: Side): Region[] {
-  const { order, motif, settings, width, repeats } = edging;
+  const { order, motif, settings, width, repeats, finish = asDrawn } = edging;
   const wanted = repeats[name === 'near' || name === 'far' ? 'across' : 'along'];
   const count = motif.made === 'tape' ? Math.min(wanted, 1) : wanted;
   if (count < 1 || length <= 0) return [];
-  const drawn = drawMotif(motif, { across: length / count, along: width }, settings);
+  const bare = drawMotif(motif, { across: length / count, along: width }, settings);
+  const drawn = motif.made === 'tape' ? bare : finish(bare, 'motif');
   const runs = middles(length, count);
   const region = (pieces: Piece[], part: Part, at: number[]): Region => ({
     element: `${order}-${name}` as Element,

@@ -7,6 +7,7 @@ import type { Chosen } from './around.ts';
 import type { Region } from './drawing.ts';
 import { familiesOf } from './families.ts';
 import { composeField } from './field.ts';
+import type { Finish } from './finish.ts';
 
 /** The largest cell of the motif's own ratio that a share of the room holds. */
 function cellIn(room: { across: number; along: number }, share: number, ratio: number) {
@@ -15,12 +16,20 @@ function cellIn(room: { across: number; along: number }, share: number, ratio: n
 }
 
 /** A motif inside the motif: one in every room that lies wholly in the field; none is cut. */
-export function composeInset(layout: Layout, field: Box, host: Chosen, inset: Chosen & { size: number }): Region[] {
+export function composeInset(
+  layout: Layout,
+  field: Box,
+  host: Chosen,
+  inset: Chosen & { size: number },
+  finish: Finish,
+): Region[] {
   const rooms = host.motif.rooms?.(layout.pitch, host.settings) ?? [];
   return rooms.flatMap((room) => {
     const cell = cellIn(room, inset.size, inset.motif.ratio);
-    const pieces = drawMotif(inset.motif, cell, inset.settings).flatMap((one) => one.pieces);
-    const drawn: Drawn[] = [{ part: 'inset', pieces: pieces.map((piece) => shifted(piece, room.x, room.y)) }];
+    const bare = drawMotif(inset.motif, cell, inset.settings).flatMap((one) => one.pieces);
+    const drawn = finish([{ part: 'inset', pieces: bare }], 'motif').map(({ part, pieces }): Drawn => {
+      return { part, pieces: pieces.map((piece) => shifted(piece, room.x, room.y)) };
+    });
     return composeField(layout, field, familiesOf({ drawn, lattice: host.motif.lattice })).filter(({ cut }) => !cut);
   });
 }

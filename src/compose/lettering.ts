@@ -8,8 +8,9 @@ import type { FindFace } from '../lettering/faces.ts';
 import { type SetText, setLetters } from '../lettering/set.ts';
 import { writeLength } from '../units/index.ts';
 import { clearRoom } from './clear.ts';
-import type { Drawing, Region } from './drawing.ts';
-import { type Lettered, type Place, placeOf } from './lettering-room.ts';
+import type { Drawing, Lettered, Region } from './drawing.ts';
+import { asDrawn, type Finish } from './finish.ts';
+import { type Lettered as LetteredJob, type Place, placeOf } from './lettering-room.ts';
 
 /** Kept free round the text, as a share of the height of its capitals. */
 const MARGIN = 1 / 8;
@@ -39,7 +40,7 @@ function roomFor(text: SetText, place: Place): Box | undefined {
   return { left: x - across / 2, right: x + across / 2, top: y - along / 2, bottom: y + along / 2 };
 }
 
-function tooLarge(line: Lettering, text: SetText, place: Place, { units, step }: Lettered): Issue {
+function tooLarge(line: Lettering, text: SetText, place: Place, { units, step }: LetteredJob): Issue {
   const write = (mm: number) => writeLength(mm, units, step);
   const share = shareOf(text);
   const most = largest(text, place, step);
@@ -75,6 +76,23 @@ async function setLine(
   return setLetters(text, face.value, { arc, capHeight: largest(usual.value, place, step) });
 }
 
+/** What is kept of a line for the marks, and for those who look after it. */
+function standing(line: Lettering, set: SetText, { centre: [x, y] }: Place, room: Box): Lettered {
+  const { text, place, arc } = line;
+  const { left, right, top, bottom } = set.box;
+  return {
+    ...room,
+    text,
+    place,
+    arc,
+    face: set.face,
+    capHeight: set.capHeight,
+    reach: { left: left + x, right: right + x, top: top + y, bottom: bottom + y },
+    base: set.base + y,
+    stands: set.stands.map(({ foot, turn }) => ({ foot: [foot[0] + x, foot[1] + y], turn })),
+  };
+}
+
 /**
  * Stands the job's lettering in a drawing. What is painted makes way: in the middle of the field the smallest block of repeats about the centre that ends
  * where no piece is cut and holds the text with a margin of an eighth of its cap height; in the near or far border the same about the middle of the side.
@@ -86,13 +104,14 @@ async function setLine(
 export async function composeLettering(
   drawing: Drawing,
   layout: Layout,
-  job: Lettered,
+  job: LetteredJob,
   motifs: Motifs,
   findFace: FindFace,
+  finish: Finish = asDrawn,
 ): Promise<Result<Drawing>> {
   const lines = job.lettering ?? [];
   const issues: Issue[] = [];
-  const rooms: Box[] = [];
+  const rooms: Lettered[] = [];
   let { regions } = drawing;
   for (const [at, line] of lines.entries()) {
     const tell = (found: Issue[]) => {
@@ -114,15 +133,15 @@ export async function composeLettering(
       tell([tooLarge(line, text.value, place, job)]);
       continue;
     }
-    const { pieces } = text.value;
+    const [drawn] = finish([{ part: 'lettering', pieces: text.value.pieces }], 'letter');
     const set: Region = {
       element: 'lettering',
       part: 'lettering',
-      pieces,
+      pieces: drawn?.pieces ?? [],
       cut: false,
       at: Float64Array.from(place.centre),
     };
-    rooms.push(room);
+    rooms.push(standing(line, text.value, place, room));
     regions = [...(await clearRoom(regions, room)), set];
   }
   if (issues.length > 0) return bad(...issues);

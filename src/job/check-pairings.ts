@@ -1,5 +1,6 @@
 import type { Issue } from '../issue.ts';
-import type { Motif, Turn } from '../motif/motif.ts';
+import { standsAlone } from '../motif/alone.ts';
+import type { Lattice, Motif, Turn } from '../motif/motif.ts';
 import type { MotifList, NamedMotif } from './motif-choice.ts';
 import type { Wishes } from './shape/shape.ts';
 import type { Path } from './tree.ts';
@@ -35,11 +36,37 @@ function checkTurn(edge: Edge, path: Path, known: MotifList): Issue[] {
   return why ? refuse(`${motif.name} cannot turn its corners by \`${turn}\`: ${why}`) : [];
 }
 
+const SET: Partial<Record<Lattice, string>> = {
+  brick: 'are set in brick, every second row half a repeat across',
+  'half-drop': 'are set in half-drop, every second column half a repeat along',
+  'on-point': 'are set on point, between the corners of others',
+};
+
+/** Why two motifs of a field cannot take turns, and what can: a repeat set between others, or one that reaches over its edges, would be painted over. */
+function checkTurns(wishes: Wishes, known: MotifList): Issue[] {
+  const other = wishes.field?.alternate?.with;
+  const [first, second] = [find(known, wishes.field?.motif), find(known, other)];
+  const wrong = [first, second].find((motif) => motif && !standsAlone(motif));
+  if (!other || !wrong) return [];
+  const allowed = known.filter((motif) => motif.kind === 'field' && standsAlone(motif)).map(({ name }) => name);
+  const how = SET[wrong.lattice ?? 'rectangular'] ?? 'reach over its edges';
+  const pair = `${wishes.field?.motif?.name} and ${other.name}`;
+  return [
+    {
+      code: 'job/turns',
+      path: wrong === first ? ['field', 'motif'] : ['field', 'alternate', 'with'],
+      says: `${pair} cannot take turns: the repeats of ${wrong.name} ${how}, and would lie over those next to them`,
+      hint: `leave "with" out, so that ${wishes.field?.motif?.name} takes turns with itself in exchanged colours; or name two of these: ${allowed.join(', ')}`,
+    },
+  ];
+}
+
 /** Motifs that cannot stand together, with the reason. */
 export function checkPairings(wishes: Wishes, known: MotifList): Issue[] {
   const issues = checkTurn(borderOf(wishes), ['border'], known);
   const inner = wishes['inner border'];
   if (inner) issues.push(...checkTurn(inner, ['inner border'], known));
+  issues.push(...checkTurns(wishes, known));
   const field = find(known, wishes.field?.motif);
   if (wishes.field?.inset && field && !field.rooms) {
     const hosts = known.filter(({ kind, rooms }) => kind === 'field' && rooms).map(({ name }) => name);

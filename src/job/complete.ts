@@ -1,6 +1,20 @@
 import { bad, good, type Issue, type Result } from '../issue.ts';
 import { colourParts, PALETTE } from './colours.ts';
-import { BORDER_STRETCH, BRIDGE, borderWidth, END_GAP, INSET, NOTHING, SHEET, STRETCH, WINDOW } from './defaults.ts';
+import {
+  BORDER_STRETCH,
+  BRIDGE,
+  borderWidth,
+  END_GAP,
+  INSET,
+  LAP,
+  MEASURED,
+  NOTHING,
+  OVERLAP,
+  PAPER,
+  SHEET,
+  STRETCH,
+  WINDOW,
+} from './defaults.ts';
 import { defined } from './defined.ts';
 import type { Alternation, Job, Lettering, MotifChoice, Range } from './job.ts';
 import type { MotifList, NamedMotif } from './motif-choice.ts';
@@ -73,6 +87,17 @@ function linesOf(wishes: Wishes): Lettering[] | undefined {
   return lines.length > 0 ? lines : undefined;
 }
 
+function printOf({ print = {} }: Wishes, { system }: Writing): Job['print'] {
+  return {
+    paper: print.paper ?? PAPER[system],
+    overlap: print.overlap ?? OVERLAP[system],
+    sheets: print.sheets !== 'no',
+    plan: print.plan === undefined ? 'if few' : print.plan === 'yes',
+    tiles: print.tiles ?? 'pdf',
+    measured: print['10 in measured'] ?? MEASURED,
+  };
+}
+
 /** Fills in every default. The wishes have been checked. */
 export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, file: string, known: MotifList): Job {
   const { site = {}, overall = {}, field, stencil, palette = PALETTE } = wishes;
@@ -132,7 +157,10 @@ export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, fi
     stencil: {
       bridge: stencil?.bridge ?? BRIDGE,
       window: stencil?.window ?? WINDOW,
+      gaps: stencil?.gaps ?? 'open',
+      lap: stencil?.lap ?? LAP,
       sheet: { ...SHEET, ...defined(stencil?.sheet ?? {}) },
     },
+    print: printOf(wishes, writing),
   };
 }

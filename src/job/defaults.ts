@@ -1,5 +1,5 @@
 import { inches, MM_PER_INCH, type System } from '../units/index.ts';
-import type { Range } from './job.ts';
+import type { Paper, Range } from './job.ts';
 
 /** Values that hold where the job says nothing, in mm. Each is stated in the schema. */
 export const STEP: Record<System, number> = { inch: MM_PER_INCH / 16, metric: 1 };
@@ -14,7 +14,16 @@ export const END_GAP: Record<System, Range> = { inch: { from: 0, to: inches(6) }
 export const BRIDGE = 3;
 /** Common practice, no source. */
 export const WINDOW = 1.5;
+
+/** How far what fills the gaps of bridges laps over the paint. Common practice, no source. */
+export const LAP = 1;
 export const SHEET = { across: inches(18), along: inches(24), rim: inches(1) };
+
+/** A printer that is true. */
+export const MEASURED = inches(10);
+/** Common practice, no source. */
+export const OVERLAP: Record<System, number> = { inch: inches(1 / 2), metric: 12 };
+export const PAPER: Record<System, Paper> = { inch: 'letter', metric: 'A4' };
 
 /** In inches or in mm. `full`: the width of work from which these hold; `grain`: what narrower ones are rounded to. */
 const BORDER = {

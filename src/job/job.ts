@@ -14,6 +14,10 @@ export interface Range {
 export const SURFACES = ['runner', 'rug', 'floor-cloth'] as const;
 export type Surface = (typeof SURFACES)[number];
 
+/** Papers that pages are printed on. */
+export const PAPERS = ['letter', 'A4', 'legal', 'A3', 'tabloid'] as const;
+export type Paper = (typeof PAPERS)[number];
+
 export interface MotifChoice {
   motif: string;
   settings: Record<string, number>;
@@ -109,7 +113,24 @@ export interface Job {
     bridge: number;
     /** Least width of a window, mm. */
     window: number;
+    /** The gaps that bridges leave in the paint stay `open`, or are `painted` through a further sheet. */
+    gaps: 'open' | 'painted';
+    /** How far that sheet's windows lap over what is painted already, mm. */
+    lap: number;
     /** Film or card, mm, and the rim kept clear of windows. */
     sheet: { across: number; along: number; rim: number };
+  };
+  /** Templates printed true to size over pages of paper. */
+  print: {
+    paper: Paper;
+    /** What neighbouring pages share, mm. */
+    overlap: number;
+    /** Whether the sheets are printed. */
+    sheets: boolean;
+    /** Whether the plan is printed; `if few` where it takes few pages. */
+    plan: boolean | 'if few';
+    tiles: 'pdf' | 'pdf and svg' | 'none';
+    /** What a length of 10 in comes to on the person's printer, mm. */
+    measured: number;
   };
 }

@@ -1,5 +1,5 @@
 import { MOST_ARC } from '../lettering/limits.ts';
-import { parseLength, parseNumber, type Refusal, shown, type Unit } from '../units/index.ts';
+import { inches, parseLength, parseNumber, type Refusal, shown, type Unit } from '../units/index.ts';
 
 /** Reads one kind of value from its text. */
 export interface Reader {
@@ -13,6 +13,8 @@ export interface Reader {
 interface Limits {
   /** Zero is allowed. */
   zero?: boolean;
+  least?: number;
+  leastSays?: string;
   most?: number;
   mostSays?: string;
   example: string;
@@ -21,7 +23,10 @@ interface Limits {
 const refused = (says: string, hint: string): Refusal => ({ ok: false, says, hint });
 
 /** Reads lengths in mm; `bare` is the unit of numbers that have none. */
-export function lengthReader(bare: Unit | undefined, { zero = false, most, mostSays, example }: Limits): Reader {
+export function lengthReader(
+  bare: Unit | undefined,
+  { zero = false, least, leastSays, most, mostSays, example }: Limits,
+): Reader {
   return {
     code: 'job/length',
     example,
@@ -34,6 +39,8 @@ export function lengthReader(bare: Unit | undefined, { zero = false, most, mostS
           : read;
       }
       if (read.mm === 0 && !zero) return refused(`${shown(text)} is nothing; this length is above zero`, example);
+      if (least !== undefined && read.mm < least)
+        return refused(`${shown(text)} is too little; at least ${leastSays} is needed`, example);
       if (most !== undefined && read.mm > most)
         return refused(`${shown(text)} is too much; at most ${mostSays} is allowed`, example);
       return { ok: true, value: read.mm };
@@ -41,6 +48,25 @@ export function lengthReader(bare: Unit | undefined, { zero = false, most, mostS
     lend(first, last) {
       const unit = /^[^a-z'"′″’”]*([a-z'"′″’”]+\.?)$/i.exec(last.trim())?.[1];
       return unit !== undefined && parseNumber(first).ok ? `${first}${/^[a-z]/i.test(unit) ? ' ' : ''}${unit}` : first;
+    },
+  };
+}
+
+/** A printer further off than this is set to fit pages to the paper, or was measured wrong. */
+const [LEAST_MEASURED, MOST_MEASURED] = [inches(9.5), inches(10.5)];
+
+/** What a length of 10 in came to in print. */
+export function measuredReader(bare: Unit | undefined, example: string): Reader {
+  const reader = lengthReader(bare, { example });
+  return {
+    ...reader,
+    read(text) {
+      const read = reader.read(text);
+      if (!read.ok || (read.value >= LEAST_MEASURED && read.value <= MOST_MEASURED)) return read;
+      return refused(
+        `10 in that measured ${shown(text)} is off by too much; 9.5 in to 10.5 in (241.3 to 266.7 mm) is allowed. Is the printer set to actual size?`,
+        example,
+      );
     },
   };
 }

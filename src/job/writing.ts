@@ -11,7 +11,7 @@ export interface Writing {
 }
 
 /** What may look like a length and is none, and a section in which small lengths are often metric. */
-const NO_LENGTHS = ['title', 'text', 'font', 'stencil'];
+const NO_LENGTHS = ['title', 'text', 'font', 'stencil', 'print'];
 
 /** The unit of the first length with one, in the order of the file. */
 function firstUnit(tree: Tree): Unit | undefined {

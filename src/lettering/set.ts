@@ -24,7 +24,11 @@ export interface LetterSize {
 export interface SetText {
   pieces: Piece[];
   box: Box;
+  /** Name of the face. */
+  face: string;
   capHeight: number;
+  /** Where the base line lies in the middle of the line, bent or straight. */
+  base: number;
   /** Where each letter stands on the baseline, in the order read, spaces included. */
   stands: Stand[];
 }
@@ -108,7 +112,9 @@ export async function setLetters(
   return good({
     pieces,
     box: piecesBox(pieces),
+    face: face.name,
     capHeight: face.capHeight * scale,
+    base: -cy * scale,
     stands: standing.map(({ foot, turn }) => ({ foot: move(foot), turn })),
   });
 }

@@ -1,15 +1,17 @@
+import type { Lettered } from '../compose/drawing.ts';
 import type { Layout } from '../fit/layout.ts';
 import type { Job } from '../job/job.ts';
 import type { Motif } from '../motif/motif.ts';
 import { alternates } from './alternate.ts';
 import { joints } from './joints.ts';
+import { letteringAlong } from './lettering.ts';
 import { marksAt, type Place } from './place.ts';
 import type { GuideLine } from './schedule.ts';
 import { halfRoom, stripPlaces } from './strip.ts';
 import { limitsOf } from './words.ts';
 
 /** Everything that is marked from the near end to the far end, mm from the near limit. */
-export function alongPlaces(layout: Layout, job: Job, field?: Motif): Place[] {
+export function alongPlaces(layout: Layout, job: Job, field?: Motif, lettering?: readonly Lettered[]): Place[] {
   const { gaps, work, border, reserve, pitch, phase } = layout;
   const end = gaps.near + work.along;
   const fieldBegins = gaps.near + border + reserve.along;
@@ -31,6 +33,7 @@ export function alongPlaces(layout: Layout, job: Job, field?: Motif): Place[] {
     places.push({ at: middle + room, for: 'room of the medallion ends' });
   }
   places.push({ at: middle, for: 'mid-run' });
+  places.push(...letteringAlong(layout, lettering));
   places.push({ at: fieldEnds, for: 'field ends' });
   for (const place of strip) places.push({ ...place, at: end - place.at });
   places.push({ at: end, for: 'work ends' });
@@ -39,8 +42,8 @@ export function alongPlaces(layout: Layout, job: Job, field?: Motif): Place[] {
 }
 
 /** The axis and the two long edges of the work: the same distances on all three, so that lines snapped across join equal numbers. */
-export function alongLines(layout: Layout, job: Job, field?: Motif): GuideLine[] {
-  const marks = marksAt(alongPlaces(layout, job, field), job.step);
+export function alongLines(layout: Layout, job: Job, field?: Motif, lettering?: readonly Lettered[]): GuideLine[] {
+  const marks = marksAt(alongPlaces(layout, job, field, lettering), job.step);
   const { near } = limitsOf(job);
   const line = (name: string, says: string, datum: string): GuideLine => ({
     name,

@@ -1,3 +1,4 @@
+import type { Lettered } from '../compose/drawing.ts';
 import type { Layout } from '../fit/layout.ts';
 import type { Job } from '../job/job.ts';
 import type { Motif } from '../motif/motif.ts';
@@ -5,6 +6,7 @@ import { acrossLines } from './across.ts';
 import { alongLines } from './along.ts';
 import { axisLines } from './axis.ts';
 import { bandsOf, borderLines } from './border.ts';
+import { letteringLines } from './lettering.ts';
 import type { Schedule } from './schedule.ts';
 import { squareChecks } from './square.ts';
 
@@ -20,16 +22,23 @@ export interface MarkedMotifs {
  * Every mark of every guide line and the distances that prove the corners square.
  * Each mark is measured from the datum of its line and rounded on its own to the tape's step, so no error adds up:
  * every mark lies within half a step of true.
+ * @param lettering as the drawing has it
  */
-export function scheduleMarks(layout: Layout, job: Job, motifs?: MarkedMotifs): Schedule {
+export function scheduleMarks(
+  layout: Layout,
+  job: Job,
+  motifs?: MarkedMotifs,
+  lettering?: readonly Lettered[],
+): Schedule {
   const { step } = job;
   return {
     step,
     lines: [
       ...axisLines(layout, job),
-      ...alongLines(layout, job, motifs?.field),
+      ...alongLines(layout, job, motifs?.field, lettering),
       ...acrossLines(layout, job, motifs?.field),
       ...bandsOf(layout, job, motifs).flatMap((band) => borderLines(layout, job, band)),
+      ...letteringLines(job, lettering),
     ],
     checks: squareChecks(layout, job),
   };

@@ -12,7 +12,7 @@ import type { Bench } from './pattern.ts';
 import { ShapeBook } from './shape.ts';
 import type { Sheet } from './sheet.ts';
 import { soundness } from './soundness.ts';
-import { mirrorWords } from './words.ts';
+import { FILLS, mirrorWords } from './words.ts';
 import { areasOf, type CutJob, type Element, sheetWork } from './work.ts';
 
 export type { CutJob } from './work.ts';
@@ -70,7 +70,12 @@ export async function cutSheets(
         const mirrors = mirrorOf === undefined ? '' : mirrorWords(names[mirrorOf]!);
         for (const { bare, says } of sheets) {
           number++;
-          const sheet = { file: `stencil-${file}-${number}.svg`, colour, says: says + mirrors, ...bare };
+          const sheet = {
+            file: `stencil-${file}-${number}.svg`,
+            colour,
+            says: (work.fills ? FILLS : '') + says + mirrors,
+            ...bare,
+          };
           cut.push({ sheet, element: work });
         }
       }

@@ -5,7 +5,9 @@ import type { Job } from '../job/job.ts';
 import { writeLength } from '../units/index.ts';
 import type { Sheet, Soundness } from './sheet.ts';
 
-export type Words = Pick<Job, 'units' | 'step' | 'stencil'>;
+export interface Words extends Pick<Job, 'units' | 'step'> {
+  stencil: Pick<Job['stencil'], 'bridge' | 'window' | 'sheet'>;
+}
 
 /** Widths this small are told in millimetres, whatever the job's units. */
 const fine = (mm: number): string => `${Number(mm.toFixed(2))} mm`;
@@ -17,11 +19,11 @@ export const LETTERING = 'the lettering';
 export const islandIssue = (name: string, path: string[]): Issue => ({
   code: 'stencil/island',
   path,
-  says: `a shape of ${name} has a middle that would fall out of the stencil; only shapes without such an island can be cut`,
+  says: `a shape of ${name} has a middle that would fall out of the stencil, and there is no room for a bridge to hold it`,
   hint:
     name === LETTERING
-      ? 'a stencil face, whose letters have no islands'
-      : `another motif, or other settings of ${name} that leave no island`,
+      ? 'taller letters, a narrower bridge, or a stencil face, whose letters have no islands'
+      : `larger repeats, a narrower bridge, or other settings of ${name} that leave no island`,
 });
 
 export const crowdedIssue = (name: string, job: Words): Issue => ({
@@ -58,8 +60,22 @@ const orLess = (setting: 'bridge' | 'window', width: number): string => {
   return tenths >= LEAST_ASKED ? `, or ${setting}: ${fine(tenths)}` : '';
 };
 
+/** An issue that can be shown on a drawing of its sheet. */
+export interface SheetIssue extends Issue {
+  sheet: Sheet;
+  found: Soundness;
+}
+
+export const isSheetIssue = (issue: Issue): issue is SheetIssue => 'sheet' in issue && 'found' in issue;
+
+type Place = Soundness['weak'][number];
+
+/** So many places are told in words; the drawing shows all. */
+const TOLD = 3;
+
 /**
- * The first place at fault, measured as a person would: from the left and from the far edge of the sheet.
+ * What is wrong with a sheet that does not hold together: every place with its size, measured as a person would, from the left and from the top
+ * of the sheet; beyond three places the rest are counted.
  * @param larger what makes the shapes of this motif larger, such as `larger repeats`
  */
 export function unsoundIssue(
@@ -67,30 +83,37 @@ export function unsoundIssue(
   found: Soundness,
   job: Words,
   { name, larger }: { name: string; larger: string },
-): Issue {
+): SheetIssue {
   const write = (mm: number) => writeLength(mm, job.units, job.step);
-  const place = ({ x, y }: { x: number; y: number }) =>
-    `${write(x - sheet.outline.left)} from the left and ${write(y - sheet.outline.top)} from the top of ${sheet.file}`;
+  const place = ({ x, y, width }: Place) =>
+    `${fine(width)}, ${write(x - sheet.outline.left)} from the left and ${write(y - sheet.outline.top)} from the top`;
+  const places = (all: Place[]) => {
+    const more = all.length - TOLD;
+    return all.slice(0, TOLD).map(place).join('; ') + (more > 0 ? `; and ${more} more` : '');
+  };
+  const narrowest = (all: Place[]) => Math.min(...all.map(({ width }) => width));
   const { bridge, window } = job.stencil;
-  const issue = (path: string[], says: string, hint: string): Issue => ({
+  const issue = (path: string[], says: string, hint: string): SheetIssue => ({
     code: 'stencil/unsound',
     path,
-    says: `${name}, ${sheet.says}: ${says}`,
+    says: `${name}, ${sheet.says}, ${sheet.file}: ${says}`,
     hint,
+    sheet,
+    found,
   });
-  const [weak, narrow] = [found.weak[0], found.narrow[0]];
-  if (narrow) {
+  const { weak, narrow } = found;
+  if (narrow.length > 0) {
     return issue(
       ['stencil', 'window'],
-      `a window is only ${fine(narrow.width)} wide, ${place(narrow)}; the least window is ${fine(window)}`,
-      `${larger}${orLess('window', narrow.width)}`,
+      `windows are narrower than the least window of ${fine(window)}: ${places(narrow)}`,
+      `${larger}${orLess('window', narrowest(narrow))}`,
     );
   }
-  if (weak) {
+  if (weak.length > 0) {
     return issue(
       ['stencil', 'bridge'],
-      `only ${fine(weak.width)} of the sheet is left, ${place(weak)}; the least bridge is ${fine(bridge)}`,
-      `${larger}${orLess('bridge', weak.width)}`,
+      `less of the sheet is left than the least bridge of ${fine(bridge)}: ${places(weak)}`,
+      `${larger}${orLess('bridge', narrowest(weak))}`,
     );
   }
   if (found.islands > 0) {

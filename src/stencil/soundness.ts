@@ -1,6 +1,6 @@
 import { boxesMeet } from '../geometry/measure.ts';
 import type { Box } from '../geometry/path.ts';
-import { boxPath, grown, loadClipper, middleOf, outers, piecePaths } from './clip.ts';
+import { boxPath, type Clipper, grown, loadClipper, middleOf, outers, piecePaths } from './clip.ts';
 import { gapBetween } from './gap.ts';
 import { narrowPlaces, selfNecks } from './necks.ts';
 import { type Opening, openingOf } from './opening.ts';
@@ -56,8 +56,14 @@ function weakBridges(openings: Opening[], least: number): Weak[] {
  * nowhere has less than the least bridge between two openings or between an opening and the sheet's edge, when no window is narrower
  * than the least window, and when everything lies on the sheet. Widths may fall short by 0.02 mm.
  */
-export async function soundness(sheet: Pick<Sheet, 'outline' | 'windows' | 'keys'>, least: Least): Promise<Soundness> {
-  const clipper = await loadClipper();
+export async function soundness(sheet: Judged, least: Least): Promise<Soundness> {
+  return judge(await loadClipper(), sheet, least);
+}
+
+export type Judged = Pick<Sheet, 'outline' | 'windows' | 'keys'>;
+
+/** `soundness`, once the clipping library is there. */
+export function judge(clipper: Clipper, sheet: Judged, least: Least): Soundness {
   const { Clipper, FillRule } = clipper;
   const { outline } = sheet;
   const windows = sheet.windows.map(openingOf);

@@ -92,6 +92,9 @@ export function saysOf(pattern: Pattern, { scheme, tiling }: Candidate, which: n
   return turns ? `${what}, every ${ORDINALS[m] ?? `${m}th`} of ${repeats}` : `${what}, ${repeats}${part}`;
 }
 
+/** Begins what is said of a sheet for the gaps that bridges leave. */
+export const FILLS = 'over the gaps of the bridges: ';
+
 /** What is said of a sheet that is the mirror image of another. */
 export const mirrorWords = (file: string): string =>
   `, mirror image of ${file} (cut both: a sheet turned over would lay its painted face on the floor)`;

@@ -15,7 +15,8 @@ import { placedOf, reachOf } from './placed.ts';
 import type { ShapeBook } from './shape.ts';
 
 /** What cutting needs of a job. */
-export interface CutJob extends Pick<Job, 'colours' | 'stencil' | 'units' | 'step'> {
+export interface CutJob extends Pick<Job, 'colours' | 'units' | 'step'> {
+  stencil: Pick<Job['stencil'], 'bridge' | 'window' | 'sheet'>;
   field?: { alternation?: Alternation };
   border?: Partial<Way>;
   inner?: Partial<Way>;
@@ -87,23 +88,29 @@ export function groupOf({ element, part }: Pick<Region, 'element' | 'part'>): Gr
 /** An element's regions of one colour. */
 export interface Work extends Element {
   regions: Region[];
+  /** The gaps that bridges leave in the others. */
+  fills: boolean;
 }
 
 /** Everything that is painted through sheets, colour by colour. */
 export function sheetWork(drawing: Drawing, job: CutJob, motifs: Motifs): Map<string, Work[]> {
   const elements = elementsOf(job, motifs).filter((element) => !isTaped(element));
-  const regionsOf = (part: Part, group: Group) =>
-    drawing.regions.filter((region) => region.part === part && groupOf(region) === group);
+  const regionsOf = (part: Part, group: Group, fills: boolean) =>
+    drawing.regions.filter(
+      (region) => region.part === part && groupOf(region) === group && (region.fills ?? false) === fills,
+    );
   const colours = new Map<string, Work[]>();
-  for (const part of PARTS) {
-    for (const element of elements) {
-      const regions = regionsOf(part, element.group);
-      if (regions.length === 0) continue;
-      const work = colours.get(job.colours[part]) ?? [];
-      const known = work.find(({ group }) => group === element.group);
-      if (known) known.regions.push(...regions);
-      else work.push({ ...element, regions });
-      colours.set(job.colours[part], work);
+  for (const fills of [false, true]) {
+    for (const part of PARTS) {
+      for (const element of elements) {
+        const regions = regionsOf(part, element.group, fills);
+        if (regions.length === 0) continue;
+        const work = colours.get(job.colours[part]) ?? [];
+        const known = work.find((one) => one.group === element.group && one.fills === fills);
+        if (known) known.regions.push(...regions);
+        else work.push({ ...element, regions, fills });
+        colours.set(job.colours[part], work);
+      }
     }
   }
   return colours;

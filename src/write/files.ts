@@ -3,8 +3,9 @@ import type { Fit, Layout } from '../fit/layout.ts';
 import type { Motifs } from '../fit/problem.ts';
 import type { Job } from '../job/job.ts';
 import type { Schedule } from '../marks/schedule.ts';
-import { drawMotif } from '../motif/record.ts';
+import type { Drawn } from '../motif/motif.ts';
 import type { Site } from '../site/site.ts';
+import type { BridgeCost } from '../stencil/bridges/cost.ts';
 import type { Sheet } from '../stencil/sheet.ts';
 import { writeJobSheet } from './job-sheet.ts';
 import { writeLayout } from './layout.ts';
@@ -14,6 +15,8 @@ import { renderPng } from './png.ts';
 import { writeStencil } from './stencil.ts';
 import { writeTemplate } from './template.ts';
 import { tidySvg } from './tidy.ts';
+import { writeTileDrawings } from './tiles/tiles-svg.ts';
+import { writeTiles } from './tiles/tiles-pdf.ts';
 
 /** Everything the stages have found, ready to be written. */
 export interface Finished {
@@ -23,6 +26,9 @@ export interface Finished {
   fit: Fit;
   layout: Layout;
   drawing: Drawing;
+  /** One repeat of the field as it is cut. */
+  repeat: Drawn[];
+  bridges: BridgeCost;
   sheets: Sheet[];
   schedule: Schedule;
 }
@@ -32,17 +38,20 @@ const PICTURE = 1600;
 
 /** Every file of a job, by name, in memory. */
 export async function writeFiles(finished: Finished): Promise<Map<string, string | Uint8Array>> {
-  const { job, motifs, fit, layout, drawing, sheets, schedule } = finished;
+  const { job, motifs, fit, layout, drawing, repeat, sheets, schedule } = finished;
   const plan = await writePlan(drawing, layout, job, motifs);
   const files = new Map<string, string | Uint8Array>([
-    ['layout.json', writeLayout(layout, fit, job, motifs, sheets)],
+    ['layout.json', writeLayout(layout, fit, job, motifs, sheets, drawing.lettering)],
     ['plan.svg', plan],
     ['plan.png', await renderPng(plan, PICTURE)],
     ['marks.csv', writeMarks(schedule, job)],
     ['marks.svg', await writeMarksDrawing(schedule, layout, job)],
-    ['template.svg', await writeTemplate(drawMotif(motifs.field, layout.pitch, job.field.settings), layout, job)],
+    ['template.svg', await writeTemplate(repeat, layout, job)],
     ['job-sheet.html', await writeJobSheet(finished)],
   ]);
   for (const sheet of sheets) files.set(sheet.file, await tidySvg(writeStencil(sheet)));
+  const tiles = await writeTiles(finished);
+  if (tiles) files.set('tiles.pdf', tiles);
+  for (const [name, text] of await writeTileDrawings(finished)) files.set(name, text);
   return files;
 }

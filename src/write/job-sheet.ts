@@ -7,6 +7,7 @@ import type { Site } from '../site/site.ts';
 import type { Sheet } from '../stencil/sheet.ts';
 import { cautions } from './job-sheet/cautions.ts';
 import { figures } from './job-sheet/figures.ts';
+import { letteringSteps } from './job-sheet/lettering.ts';
 import { checkTable, markTables } from './job-sheet/mark-tables.ts';
 import { colourTable, materials } from './job-sheet/materials.ts';
 import { orderOfWork } from './job-sheet/order.ts';
@@ -85,7 +86,7 @@ export async function writeJobSheet(input: JobSheetInput): Promise<string> {
     '<main>',
     `<div class="first"><div class="plan">${plan}</div><div class="lists">${notes}${colourTable(drawing, job)}${materials(drawing, job, sheets, readings)}</div></div>`,
     `<div class="page">${cautions(job, sheets.length > 0)}</div>`,
-    orderOfWork(job, layout, motifs, sheets),
+    orderOfWork(job, layout, motifs, sheets, letteringSteps(drawing.lettering, layout, job, sheets, readings)),
     markTables(schedule, job, readings),
     checkTable(schedule, readings),
     sheetPages(sheets, layout, job, readings, lettering),

@@ -1,9 +1,13 @@
 import type { Motifs } from '../compose/compose.ts';
+import type { Lettered } from '../compose/drawing.ts';
 import type { Fit, Layout } from '../fit/layout.ts';
+import { boxWidth } from '../geometry/measure.ts';
+import type { Box } from '../geometry/path.ts';
 import type { Job, MotifChoice, Way } from '../job/job.ts';
 import type { Sheet } from '../stencil/sheet.ts';
 import { tapedParts } from '../stencil/taped.ts';
 import { sheetOrigin } from './stencil.ts';
+import { printedPages } from './tiles/pages.ts';
 
 /** To 1e-9 mm, so that what is written still adds up to a millionth; no minus nought. */
 const rounded = (value: number): number => Math.round(value * 1e9) / 1e9 + 0;
@@ -43,6 +47,22 @@ function chosen({ border, inner, field, medallion }: Job) {
   };
 }
 
+const boxOf = ({ left, top, right, bottom }: Box) => ({ left, top, right, bottom });
+
+/** A line of lettering where it stands, in the coordinates of the plan. `stands`: x and y of each letter's foot, and its turn. */
+const letteredAs = (line: Lettered) => ({
+  text: line.text,
+  face: line.face,
+  place: line.place,
+  arc: line.arc,
+  capHeight: line.capHeight,
+  width: boxWidth(line.reach),
+  base: line.base,
+  reach: boxOf(line.reach),
+  room: boxOf(line),
+  stands: line.stands.map(({ foot, turn }) => [...foot, turn]),
+});
+
 /** Everything the written files were made from: the chosen layout, the motifs, the colours, and how every sheet is laid. JSON text. */
 export function writeLayout(
   layout: Layout,
@@ -50,11 +70,14 @@ export function writeLayout(
   job: Job,
   motifs: Motifs,
   sheets: Sheet[],
+  lettering?: readonly Lettered[],
 ): string {
-  const { title, name, surface, units, step, stencil } = job;
+  const { title, name, surface, units, step } = job;
+  const { bridge, window, gaps, lap } = job.stencil;
+  const print = printedPages(job, layout, sheets);
   const lists = {
     evenfield: 1,
-    job: { title, name, surface, units, step, bridge: stencil.bridge, window: stencil.window },
+    job: { title, name, surface, units, step, bridge, window, gaps, lap },
     searched,
     proof,
     layout,
@@ -64,6 +87,7 @@ export function writeLayout(
       ...(motifs.corner && { corner: named(job.border.corner) }),
     },
     ...chosen(job),
+    ...(lettering ? { lettering: lettering.map(letteredAs) } : {}),
     palette: job.palette,
     colours: job.colours,
     taped: tapedParts(job, motifs),
@@ -76,6 +100,7 @@ export function writeLayout(
       origin: sheetOrigin(sheet),
       passes: sheet.passes.map((pass) => pass.map(({ turn, x, y, open }) => ({ turn, x, y, open }))),
     })),
+    ...(print ? { print } : {}),
   };
   return asText(roundAll(lists));
 }

@@ -86,12 +86,12 @@ export async function writeMarksDrawing(schedule: Schedule, layout: Layout, job:
     write('Square checks', x, y + 2.7, LARGE);
     drawChecks(sketch, told, x, y + 7, COLUMN);
   };
-  // The borders are marked when the field is known to be square.
+  // Borders and lettering are marked when the field is known to be square.
   const gathered = alikeLines(schedule.lines);
-  const isBorder = ([line]: GuideLine[]) => /^(inner-)?border-/.test(line!.name);
-  gathered.filter((lines) => !isBorder(lines)).forEach(drawLines);
+  const isLater = ([line]: GuideLine[]) => /^(inner-)?border-|lettering-/.test(line!.name);
+  gathered.filter((lines) => !isLater(lines)).forEach(drawLines);
   drawSquare();
-  gathered.filter(isBorder).forEach(drawLines);
+  gathered.filter(isLater).forEach(drawLines);
 
   const pages = columns.sheets;
   const head = new Sketch(sketch.lettering, SIZE);

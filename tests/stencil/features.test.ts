@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { clearRoom } from '../../src/compose/clear.ts';
 import { compose } from '../../src/compose/compose.ts';
-import type { Drawing } from '../../src/compose/drawing.ts';
+import type { Drawing, Lettered } from '../../src/compose/drawing.ts';
 import type { Box, Piece } from '../../src/geometry/path.ts';
 import { mirrored, shifted, turned } from '../../src/geometry/transform.ts';
 import { CENTRED, defineMotif, type Motif } from '../../src/motif/motif.ts';
@@ -176,7 +176,7 @@ describe('lettering', () => {
     const set = { element: 'lettering', part: 'lettering', pieces, cut: false, at: Float64Array.of(0, 0) } as const;
     const drawing: Drawing = {
       ...scene.drawing,
-      lettering: [room],
+      lettering: [room as Lettered],
       regions: [...(await clearRoom(scene.drawing.regions, room)), set],
     };
     const cut = await cutSheets(drawing, scene.layout, scene.job, scene.motifs);

@@ -272,7 +272,7 @@ describe('what cannot be cut', () => {
     // A square on point 20 wide is 20/√2 = 14.142 from side to side.
     expect(cut).toMatchObject({ ok: false, issues: [{ code: 'stencil/unsound', path: ['stencil', 'window'] }] });
     expect(!cut.ok && cut.issues[0]!.says).toMatch(
-      /only 14\.1\d mm wide, .* from the left and .* from the top of stencil-navy-1\.svg/,
+      /stencil-navy-1\.svg: windows are narrower than the least window of 15 mm: 14\.1\d mm, .* from the left and .* from the top/,
     );
   });
 });

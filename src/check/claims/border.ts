@@ -2,10 +2,11 @@ import { type Claim, DRAWN, list, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { across, along, frameOf, outside } from '../measure/frame.ts';
 import { lookAtJoins } from '../measure/joins.ts';
-import { MIRROR_ACROSS, MIRROR_ALONG, type Move, placing } from '../measure/move.ts';
+import { MIRROR_ACROSS, MIRROR_ALONG, type Move, moveOutline, placing } from '../measure/move.ts';
 import { agreement, agrees, isField, Pattern, saysAgreement } from '../measure/pattern.ts';
 import { facing, isOnRing, type Ring, ringsOf, SIDES, type Side } from '../measure/ring.ts';
 import { type Run, runOf } from '../measure/side.ts';
+import { overlaps } from '../measure/window.ts';
 import { isTaped, type LayoutFile } from '../read/layout.ts';
 import type { Frame } from '../read/outline.ts';
 import type { Painted, Plan } from '../read/plan.ts';
@@ -67,11 +68,16 @@ function stray({ painted }: Plan, rings: Ring[]): Claim[] {
 
 async function band(ring: Ring, file: LayoutFile): Promise<Claim[]> {
   const { name, sides, outer: edge, width } = ring;
-  const bare = SIDES.find((side) => sides[side].length === 0);
+  const bare = SIDES.find((side) => sides[side].length === 0 && !isCleared(ring, side));
   if (bare) return [unproven(FILE, `the ${name} is even on four sides`, `nothing is painted on the ${bare} side`)];
   const frames = SIDES.map((side) => frameOf(sides[side].map((piece) => piece.outline.frame)));
-  const outer = SIDES.map((_, at) => margins(frames[at]!, edge)[at]!);
-  const inner = SIDES.map((_, at) => depth(frames[at]!, edge, at));
+  // A side all of which made way for lettering is as even as the one that faces it.
+  const measured = (of: (frame: Frame, at: number) => number) => {
+    const values = frames.map(of);
+    return values.map((value, at) => (Number.isFinite(value) ? value : values[at === 0 ? 1 : 0]!));
+  };
+  const outer = measured((frame, at) => margins(frame, edge)[at]!);
+  const inner = measured((frame, at) => depth(frame, edge, at));
   // Two pairs of sides have pitches of their own, which may show a little in how far slanting shapes reach in.
   const pairs = [inner.slice(0, 2), inner.slice(2)];
   const even = Math.max(spread(outer), ...pairs.map(spread)) <= DRAWN && spread(inner) <= DRAWN + DRAWN_OUT * width;
@@ -86,6 +92,12 @@ async function band(ring: Ring, file: LayoutFile): Promise<Claim[]> {
   ];
 }
 
+/** Whether lettering took the whole of a side. */
+function isCleared(ring: Ring, side: Side): boolean {
+  const room = ring.rooms[side];
+  return room !== undefined && across(room) >= facing(ring, side).length - DRAWN;
+}
+
 /** How far a side's pieces reach in from their own edge. */
 const depth = (frame: Frame, edge: Frame, at: number): number =>
   [edge.bottom - frame.top, frame.bottom - edge.top, frame.right - edge.left, edge.right - frame.left][at]!;
@@ -93,23 +105,32 @@ const depth = (frame: Frame, edge: Frame, at: number): number =>
 /** Whole repeats on every side, reversed at its centre or running round, and the symmetry that follows from it. */
 function runs(ring: Ring, file: LayoutFile): Claim[] {
   const taped = SIDES.filter((side) => ring.sides[side].every((piece) => isTaped(piece, file.taped)));
-  if (taped.length === SIDES.length) return [...SIDES.map((side) => reaches(ring, side)), ...mirrors(ring)];
-  const found = new Map(SIDES.map((side) => [side, runOf(facing(ring, side))]));
+  const sides = SIDES.filter((side) => !isCleared(ring, side));
+  if (taped.length === SIDES.length) return [...sides.map((side) => reaches(ring, side)), ...mirrors(ring)];
+  const found = new Map(sides.map((side) => [side, runOf(facing(ring, side))]));
   // Sides of one motif have as many equal parts to a repeat, however many those are.
   const parts = Math.min(...[...found.values()].filter(({ way }) => way !== 'neither').map((run) => run.parts));
   const round = ring.run === 'round' && [...found.values()].every(({ way, mirrors }) => way === 'onward' && !mirrors);
   return [
-    ...SIDES.map((side) => wholeRepeats(ring, side, found.get(side)!, parts)),
-    ...SIDES.flatMap((side) => direction(ring, side, found.get(side)!)),
+    ...sides.map((side) => wholeRepeats(ring, side, found.get(side)!, parts)),
+    ...sides.flatMap((side) => direction(ring, side, found.get(side)!)),
     ...(round ? turns(ring) : mirrors(ring)),
   ];
 }
 
-/** Bands masked with tape reach from one end of the side to the other. */
+/** Bands masked with tape reach from one end of the side to the other, or to the room of lettering there. */
 function reaches(ring: Ring, side: Side): Claim {
-  const { pieces, length } = facing(ring, side);
-  const ends = pieces.map(({ outline: { frame } }) => [frame.left, frame.right] as const);
-  const off = Math.max(...ends.flatMap(([from, to]) => [Math.abs(from + length / 2), Math.abs(to - length / 2)]));
+  const { pieces, length, room } = facing(ring, side);
+  const half = length / 2;
+  const [left, right] = room ? [room.left, room.right] : [half, -half];
+  const reach = ([from, to]: [number, number], [due, end]: [number, number]) =>
+    Math.max(Math.abs(from - due), Math.abs(to - end));
+  const off = Math.max(
+    ...pieces.map(({ outline: { frame } }) => {
+      const ends: [number, number] = [frame.left, frame.right];
+      return Math.min(reach(ends, [-half, left]), reach(ends, [right, half]));
+    }),
+  );
   const what = ring.turn === 'block' ? 'from corner block to corner block' : 'from end to end';
   const claim = `the band${ring.order === 'inner' ? ' of the inner border' : ''} reaches ${what} on the ${side} side`;
   return stated(FILE, claim, off <= DRAWN, off, DRAWN);
@@ -152,7 +173,8 @@ function mirrors(ring: Ring): Claim[] {
     if (pieces.length === 0) return [];
     const pattern = new Pattern(pieces);
     const verb = what.startsWith('the corner') ? 'mirror' : 'mirrors';
-    return LINES.map(([line, move]) => compare(`${what} ${verb} about ${line}`, pieces, pattern, move));
+    const kept = (move: Move) => comparable(pieces, move, ring);
+    return LINES.map(([line, move]) => compare(`${what} ${verb} about ${line}`, kept(move), pattern, move));
   });
 }
 
@@ -163,8 +185,20 @@ function turns(ring: Ring): Claim[] {
   return groups(ring).flatMap(([what, pieces]) => {
     if (pieces.length === 0) return [];
     const pattern = new Pattern(pieces);
-    const turn = (by: string, move: Move) => compare(`${by} a turn brings ${what} onto itself`, pieces, pattern, move);
+    const turn = (by: string, move: Move) =>
+      compare(`${by} a turn brings ${what} onto itself`, comparable(pieces, move, ring), pattern, move);
     return [turn('half', placing(2, 0, 0)), ...(isSquare ? [turn('a quarter of', placing(1, 0, 0))] : [])];
+  });
+}
+
+/** Pieces that lettering leaves a partner: those that do not come to lie in its room, nor beside one room and opposite none. */
+function comparable(pieces: Painted[], move: Move, { rooms }: Ring): Painted[] {
+  const all = Object.values(rooms);
+  if (all.length === 0) return pieces;
+  const beside = (frame: Frame, by: number) => all.some((room) => overlaps(frame, room, by));
+  return pieces.filter(({ outline }) => {
+    const there = moveOutline(outline, move).frame;
+    return !beside(there, DRAWN) && (!beside(outline.frame, -DRAWN) || beside(there, -DRAWN));
   });
 }
 

@@ -22,6 +22,10 @@ export default function marks(set: FileSet): Claim[] {
     const marked = [...lines.keys()].some((line) => line.startsWith(`${order}-`));
     if (marked) lacking.push(...SIDES.map((side) => `${order}-${side}`).filter((line) => !lines.has(line)));
   }
+  for (const { place } of layout.value.lettering ?? []) {
+    const name = place === 'centre' ? 'lettering' : `${place}-lettering`;
+    lacking.push(...['left', 'right'].map((side) => `${name}-${side}`).filter((line) => !lines.has(line)));
+  }
   const claims = [equal(FILE, 'every guide line is marked', lacking.join(', ') || 'all', 'all')];
   for (const [line, found] of lines) {
     claims.push(readings(line, found, job.units, job.step));

@@ -13,6 +13,8 @@ export interface Clipping {
   inFrame(polygons: Polygons, frame: Frame): number[][];
   /** What of the polygons lies outside a frame. */
   outOfFrame(polygons: Polygons, frame: Frame): number[][];
+  /** What both cover, once `pared` mm are taken off all round: its separate parts. */
+  common(one: Polygons, other: Polygons, pared: number): number[][];
   /** Area that both cover once `pared` mm are taken off all round what they share, mm². */
   shared(one: Polygons, other: Polygons, pared: number): number;
 }
@@ -35,6 +37,10 @@ async function load(): Promise<Clipping> {
   return {
     inFrame: (all, frame) => polygons(intersect(paths(all), rectangle(frame), FillRule.EvenOdd)),
     outOfFrame: (all, frame) => polygons(difference(paths(all), rectangle(frame), FillRule.EvenOdd)),
+    common(one, other, pared) {
+      const both = intersect(paths(one), paths(other), FillRule.EvenOdd);
+      return polygons(inflatePaths(both, -pared * GRID, JoinType.Miter, EndType.Polygon));
+    },
     shared(one, other, pared) {
       const both = intersect(paths(one), paths(other), FillRule.EvenOdd);
       if (both.length === 0) return 0;

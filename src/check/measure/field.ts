@@ -50,10 +50,10 @@ export async function fieldOf(set: FileSet): Promise<Read<Field>> {
 
 export const isInset = (piece: Painted): boolean => isField(piece) && piece.part === 'inset';
 
-/** Where the field may be painted. */
-export function windowOf({ layout: { field, pitch }, medallion }: LayoutFile): Window {
+/** Where the field may be painted: not in the room of a medallion, or of lettering in its middle. */
+export function windowOf({ layout: { field, pitch }, medallion, lettering }: LayoutFile): Window {
   const frame = centredFrame(field.across, field.along);
-  if (!medallion) return { frame };
+  if (!medallion) return { frame, room: lettering?.find(({ place }) => place === 'centre')?.room };
   const { across, along } = medallion.repeats;
   return { frame, room: centredFrame(across * pitch.across, along * pitch.along) };
 }

@@ -18,8 +18,10 @@ export function guideLines(rows: readonly MarkRow[], { work, gaps }: LayoutNumbe
     const name = row.line;
     if (['axis', 'left-edge', 'right-edge'].includes(name) || /^(inner-)?border-(left|right)$/.test(name)) {
       lines.y.push(work.along / 2 + gaps.near - row.true);
-    } else if (name === 'across-left' || /^(inner-)?border-\w+-left$/.test(name)) lines.x.push(-row.true);
-    else if (name === 'across-right' || /^(inner-)?border-\w+-right$/.test(name)) lines.x.push(row.true);
+    } else if (name === 'across-left' || /^(inner-)?border-\w+-left$|lettering-left$/.test(name))
+      lines.x.push(-row.true);
+    else if (name === 'across-right' || /^(inner-)?border-\w+-right$|lettering-right$/.test(name))
+      lines.x.push(row.true);
   }
   return { x: sorted(lines.x), y: sorted(lines.y) };
 }

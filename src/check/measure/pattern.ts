@@ -72,4 +72,7 @@ export const agrees = (found: Agreement): boolean => found.apart <= DRAWN;
 export const saysAgreement = (found: Agreement): string | number =>
   found.apart === Infinity ? found.worst : found.apart;
 
+/** What is painted over the gaps of bridges; it laps over the rest. */
+export const isGap = (piece: Painted): boolean => piece.element.startsWith('gap-');
+
 export const isField = (piece: Painted): boolean => piece.element === 'field';

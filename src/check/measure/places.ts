@@ -1,4 +1,6 @@
 import type { LayoutFile, LayoutNumbers } from '../read/layout.ts';
+import type { Frame } from '../read/outline.ts';
+import { saysOf } from './lettered.ts';
 import type { Way } from './symmetry.ts';
 
 /** A line of the work that a mark may stand for, mm from the datum of its guide line. */
@@ -38,6 +40,8 @@ export function dueOn(line: string, file: LayoutFile, each: number): Due | undef
   if (line === 'axis' || line === 'left-edge' || line === 'right-edge') return dueAlong(file, each);
   if (line === 'across-left' || line === 'across-right') return dueAcross(file, each, line === 'across-left');
   if (line === 'room') return dueRoom(file.layout);
+  const [, place = 'centre', edge] = /^(?:(near|far)-)?lettering-(left|right)$/.exec(line) ?? [];
+  if (edge) return dueLettering(file, place, edge);
   const [, order, side, half] = /^(inner-border|border)-(left|right|near|far)(?:-(left|right))?$/.exec(line) ?? [];
   const band = order && bandOf(order, file);
   if (!band) return undefined;
@@ -67,8 +71,34 @@ function dueAlong(file: LayoutFile, each: number): Due {
     places.push({ at: middle - half, says: 'room of the medallion begins' });
     places.push({ at: middle + half, says: 'room of the medallion ends' });
   }
+  places.push(...letteringPlaces(file));
   if (gaps.far > 0) places.push({ at: end + gaps.far, says: 'the far limit' });
   return { places, joints: joints(begins, field.along, pitch.along, phase.along, each) };
+}
+
+/** Edges of the rooms of lettering, middles and base lines. */
+const letteringPlaces = ({ layout: { gaps, work }, lettering = [] }: LayoutFile): Place[] =>
+  lettering.flatMap((line) => {
+    const words = saysOf(line);
+    const at = (y: number) => gaps.near + work.along / 2 - y;
+    return [
+      { at: at(line.room.bottom), says: `room of ${words} begins` },
+      { at: at(line.base), says: `base line of ${words}${line.arc === 0 ? '' : ' at the axis'}` },
+      { at: at((line.reach.top + line.reach.bottom) / 2), says: `middle of ${words}` },
+      { at: at(line.room.top), says: `room of ${words} ends` },
+    ];
+  });
+
+/** From the axis to where the letters end, and to the edge of their room. */
+function dueLettering({ lettering }: LayoutFile, place: string, edge: string): Due | undefined {
+  const line = lettering?.find((one) => one.place === place);
+  if (!line) return undefined;
+  const out = ({ left, right }: Frame) => (edge === 'left' ? -left : right);
+  const places = [
+    { at: out(line.reach), says: `end of ${saysOf(line)}` },
+    { at: out(line.room), says: `edge of the room of ${saysOf(line)}` },
+  ];
+  return { places, joints: [] };
 }
 
 /** Sideways from the axis; pieces are numbered from the left edge of the field. */

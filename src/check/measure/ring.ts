@@ -21,6 +21,8 @@ export interface Ring extends BorderWay {
   repeats: { across: number; along: number };
   sides: Record<Side, Painted[]>;
   corners: Painted[];
+  /** The rooms of lettering in it. */
+  rooms: Partial<Record<Side, Frame>>;
 }
 
 /** A side turned to the far one: its pieces between -length/2 and length/2, its outer edge at `top`. */
@@ -30,6 +32,8 @@ export interface Facing {
   length: number;
   top: number;
   count: number;
+  /** Room of lettering in it. */
+  room?: Frame | undefined;
 }
 
 const shrunk = (frame: Frame, dx: number, dy: number): Frame => ({
@@ -42,7 +46,7 @@ const shrunk = (frame: Frame, dx: number, dy: number): Frame => ({
 const WAY: BorderWay = { turn: 'block', run: 'reverse' };
 
 /** The border and the inner border, as far as the layout has them. */
-export function ringsOf({ painted, ground }: Plan, { layout, border, inner }: LayoutFile): Ring[] {
+export function ringsOf({ painted, ground }: Plan, { layout, border, inner, lettering = [] }: LayoutFile): Ring[] {
   const work = frameOf(ground.map((outline) => outline.frame));
   const of = (element: string) => painted.filter((piece) => piece.element === element);
   const sides = (order: string) =>
@@ -58,6 +62,7 @@ export function ringsOf({ painted, ground }: Plan, { layout, border, inner }: La
       repeats: layout.borderRepeats,
       sides: sides('border'),
       corners: of('corner'),
+      rooms: Object.fromEntries(lettering.map(({ place, room }) => [place, room])),
     });
   }
   if (layout.inner) {
@@ -71,6 +76,7 @@ export function ringsOf({ painted, ground }: Plan, { layout, border, inner }: La
       repeats,
       sides: sides('inner'),
       corners: of('inner-corner'),
+      rooms: {},
     });
   }
   return rings;
@@ -90,8 +96,13 @@ export function facing(ring: Ring, side: Side): Facing {
     length: size - corners,
     top: -depth / 2,
     count: ring.repeats[isShort ? 'across' : 'along'],
+    room: ring.rooms[side] && facedFrame(ring.rooms[side], side),
   };
 }
+
+/** A frame in the near or the far border, turned like its pieces. */
+const facedFrame = ({ left, right, top, bottom }: Frame, side: Side): Frame =>
+  side === 'near' ? { left: -right, right: -left, top: -bottom, bottom: -top } : { left, right, top, bottom };
 
 /** Pieces turned about the centre of the work so that a side comes to lie where the far one does. */
 export function faced(pieces: readonly Painted[], side: Side): Painted[] {

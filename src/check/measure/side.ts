@@ -1,4 +1,5 @@
 import { DRAWN } from '../claim.ts';
+import type { Frame } from '../read/outline.ts';
 import type { Painted } from '../read/plan.ts';
 import { centre } from './finder.ts';
 import { gatherKinds, type Kinds, placesInside } from './kinds.ts';
@@ -24,15 +25,15 @@ export interface Run {
 const MOST_PARTS = 24;
 
 /** Looks at the repeats of one side, as many as the layout has of them. */
-export function runOf({ pieces, length, count }: Facing): Run {
+export function runOf({ pieces, length, count, room }: Facing): Run {
   const mirrored = agreement(pieces, new Pattern(pieces), MIRROR_ACROSS);
   const found: Run = { way: 'neither', parts: 0, mirrors: false, mirrored, says: 'pieces that do not repeat' };
   if (pieces.length === 0 || count < 1) return { ...found, says: 'nothing is painted' };
   const pitch = length / count;
   const half = length / 2;
-  const whole = repeating(pieces, -half, half, pitch);
+  const whole = repeating(pieces, -half, half, pitch, room);
   if (whole) {
-    const parts = equalParts((by) => repeating(pieces, -half, half, pitch / by) !== undefined);
+    const parts = equalParts((by) => repeating(pieces, -half, half, pitch / by, room) !== undefined);
     const symmetry = new Symmetry(whole.all, whole.period);
     return {
       ...found,
@@ -45,7 +46,8 @@ export function runOf({ pieces, length, count }: Facing): Run {
   if (count % 2 !== 0) return found;
   const [before, after] = [pieces.filter((piece) => isBefore(piece)), pieces.filter((piece) => !isBefore(piece))];
   const both = (by: number) =>
-    repeating(before, -half, 0, pitch / by) !== undefined && repeating(after, 0, half, pitch / by) !== undefined;
+    repeating(before, -half, 0, pitch / by, room) !== undefined &&
+    repeating(after, 0, half, pitch / by, room) !== undefined;
   if (!both(1)) return found;
   if (!agrees(mirrored)) return { ...found, says: `halves that are no mirror images: ${saysAgreement(mirrored)}` };
   const parts = equalParts(both);
@@ -62,11 +64,23 @@ function equalParts(holds: (by: number) => boolean): number {
 }
 
 /** The kinds of pieces on a stretch, when every place of every kind is filled and nothing else is there. */
-function repeating(pieces: readonly Painted[], low: number, high: number, pitch: number): Kinds | undefined {
+function repeating(
+  pieces: readonly Painted[],
+  low: number,
+  high: number,
+  pitch: number,
+  room?: Frame,
+): Kinds | undefined {
   const stretch = (by: number) => ({
     frame: { left: low - by, right: high + by, top: -Infinity, bottom: Infinity },
+    room: room && {
+      left: Math.max(low, room.left + by),
+      right: Math.min(high, room.right - by),
+      top: -Infinity,
+      bottom: Infinity,
+    },
   });
-  // Repeats of a border are never cut, so pieces at the ends count like any other.
+  // Repeats of a border are never cut, so pieces at the ends, and beside a room of lettering, count like any other.
   const { kinds, odd } = gatherKinds(pieces, stretch(1), { across: pitch, along: Infinity });
   const isFull = kinds.all.every(
     (kind) => kind.drawn.size === placesInside(kind, kinds.period, stretch(DRAWN)) && kind.off <= DRAWN,

@@ -34,6 +34,25 @@ const layout = z.object({
     .optional(),
 });
 
+const box = z.object({ left: mm, top: mm, right: mm, bottom: mm });
+
+/** A line of lettering: where its base line crosses the axis, what it reaches, its room, and the foot and the turn of each letter. */
+const lettering = z.object({
+  text: z.string().min(1).max(1000),
+  face: z.string(),
+  place: z.enum(['centre', 'near', 'far']),
+  arc: z.number().min(-360).max(360),
+  capHeight: above,
+  width: above,
+  base: mm,
+  reach: box,
+  room: box,
+  stands: z
+    .array(z.tuple([mm, mm, z.number().min(-10).max(10)]))
+    .min(1)
+    .max(1000),
+});
+
 /** How a border goes round. */
 const way = z.object({ turn: z.enum(['block', 'mitre', 'own', 'butt']), run: z.enum(['reverse', 'round']) });
 
@@ -62,6 +81,8 @@ const file = z.object({
     step: above,
     bridge: above,
     window: above,
+    gaps: z.enum(['open', 'painted']).optional(),
+    lap: mm.min(0).optional(),
   }),
   layout,
   motifs: z.object({ field: z.object({ name: z.string() }) }).optional(),
@@ -72,6 +93,7 @@ const file = z.object({
     .optional(),
   inset: z.object({}).optional(),
   medallion: z.object({ repeats: pair(z.number().positive().max(1e5)) }).optional(),
+  lettering: z.array(lettering).max(3).optional(),
   palette: z.record(z.string(), z.string()),
   colours: z.record(z.string(), z.string()),
   taped: z.array(z.object({ part: z.string(), elements: z.array(z.string()).optional() })),
@@ -80,6 +102,7 @@ const file = z.object({
 
 export type LayoutFile = z.infer<typeof file>;
 export type LayoutNumbers = LayoutFile['layout'];
+export type LetteringEntry = z.infer<typeof lettering>;
 export type BorderWay = z.infer<typeof way>;
 export type SheetEntry = LayoutFile['sheets'][number];
 export type PlacementEntry = z.infer<typeof placement>;

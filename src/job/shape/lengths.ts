@@ -1,5 +1,5 @@
 import type { Unit } from '../../units/index.ts';
-import { lengthReader, type Reader } from '../readers.ts';
+import { lengthReader, measuredReader, type Reader } from '../readers.ts';
 
 /** The readers of lengths of one file, made for what its bare numbers mean. Each takes the example shown to a person. */
 export interface Lengths {
@@ -9,10 +9,17 @@ export interface Lengths {
   strip(example: string): Reader;
   /** Above zero and at most 50 mm. */
   small(example: string): Reader;
+  /** What pages share: enough for a match mark, less than half of a page. */
+  overlap(example: string): Reader;
+  /** What 10 in came to in print. */
+  measured(example: string): Reader;
 }
 
 export const lengthsIn = (bare: Unit | undefined): Lengths => ({
   size: (example) => lengthReader(bare, { example }),
   strip: (example) => lengthReader(bare, { example, zero: true }),
   small: (example) => lengthReader(bare, { example, most: 50, mostSays: '50 mm (2 in)' }),
+  overlap: (example) =>
+    lengthReader(bare, { example, least: 6, leastSays: '6 mm (1/4 in)', most: 51, mostSays: '2 in (50 mm)' }),
+  measured: (example) => measuredReader(bare, example),
 });

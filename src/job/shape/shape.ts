@@ -9,6 +9,7 @@ import { fieldShape } from './field.ts';
 import { medallionShape } from './laid-over.ts';
 import { lengthsIn } from './lengths.ts';
 import { letteringShape } from './lettering.ts';
+import { printShape } from './print.ts';
 import { overallShape, siteShape } from './site.ts';
 import { stencilShape } from './stencil.ts';
 
@@ -79,6 +80,7 @@ export function jobShape({ known, bare, partial = false }: ShapeContext) {
       palette: paletteShape().optional(),
       colours: coloursShape().optional(),
       stencil: stencilShape(lengths).optional(),
+      print: printShape(lengths).optional(),
     })
     .meta({ title: 'Evenfield job', description: 'Measurements and wishes for one painted floor.' });
 }

@@ -10,6 +10,18 @@ export const stencilShape = ({ size, strip, small }: Lengths) =>
         'Least width of material between two windows. Default: 3 mm (common practice).',
       ).optional(),
       window: single(small('1.5 mm'), 'Least width of a window. Default: 1.5 mm (common practice).').optional(),
+      gaps: z
+        .enum(['open', 'painted'])
+        .meta({
+          description:
+            'The gaps that bridges leave in the paint: left open, or painted through a second sheet that laps over them. Default: open.',
+          examples: ['painted'],
+        })
+        .optional(),
+      lap: single(
+        small('1 mm'),
+        'How far the second sheet laps over what is painted already. Default: 1 mm (common practice).',
+      ).optional(),
       sheet: z
         .strictObject({
           across: single(size('18"'), 'Width of the film or card. Default: 18 in.').optional(),

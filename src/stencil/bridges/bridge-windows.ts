@@ -1,11 +1,13 @@
-import { loadBooleans } from '../../geometry/booleans.ts';
+import { type Booleans, loadBooleans } from '../../geometry/booleans.ts';
+import { flatten } from '../../geometry/flatten.ts';
+import { isInside } from '../../geometry/inside.ts';
 import { pieceArea, piecesBox } from '../../geometry/measure.ts';
-import type { Box, Piece } from '../../geometry/path.ts';
+import type { Box, Piece, Point } from '../../geometry/path.ts';
 import { type Clipper, loadClipper } from '../clip.ts';
 import { selfNecks } from '../necks.ts';
 import { openingOf } from '../opening.ts';
 import type { Soundness } from '../sheet.ts';
-import { soundness } from '../soundness.ts';
+import { judge } from '../soundness.ts';
 import type { Bridge, Bridged, BridgeSettings, Unmended } from './bridge.ts';
 import { cutStrips } from './cut-strips.ts';
 import { neckStrip } from './neck.ts';
@@ -15,6 +17,8 @@ import { chooseForUnit } from './unit.ts';
 
 /** An island wider than this, mm, gets two bridges (common practice, no source). */
 const TWO_OVER = 25;
+/** Chords within this of the curve, mm, tell well enough which window a bridge crosses. */
+const NEAR = 0.01;
 /** Rounds of bridging islands, and of widening necks: each round may lay bare what the next mends. */
 const ISLAND_ROUNDS = 3;
 const NECK_ROUNDS = 16;
@@ -28,10 +32,10 @@ function frameOf(windows: Piece[], bridge: number): Box {
 
 const areaOf = (pieces: Piece[]): number => pieces.reduce((sum, piece) => sum + pieceArea(piece), 0);
 
-function faultsOf(found: Soundness, loose: Unmended[]): Unmended[] {
+function faultsOf(found: Soundness): Unmended[] {
   const weak = found.weak.map((one) => ({ ...one, says: 'less of the sheet is left here than the least bridge' }));
   const narrow = found.narrow.map((one) => ({ ...one, says: 'the window is narrower here than the least window' }));
-  return [...loose, ...weak, ...narrow];
+  return [...weak, ...narrow];
 }
 
 /** Shares of a bridge at which thinner necks are looked for. */
@@ -48,6 +52,20 @@ const flakes = (windows: Piece[], width: number, clipper: Clipper): Soundness['w
     return [];
   });
 
+/** What bridging needs loaded. */
+export interface Tools {
+  booleans: Booleans;
+  clipper: Clipper;
+}
+
+export const loadTools = async (): Promise<Tools> => ({
+  booleans: await loadBooleans(),
+  clipper: await loadClipper(),
+});
+
+const has = (piece: Piece, point: Point): boolean =>
+  piece.filter((ring) => isInside(flatten(ring, NEAR), point)).length % 2 === 1;
+
 /**
  * Adds bridges to the windows of one sheet unit, so that nothing falls out and nothing is held by less than a bridge.
  *
@@ -58,15 +76,24 @@ const flakes = (windows: Piece[], width: number, clipper: Clipper): Soundness['w
  * @returns what could not be mended is named, never left unsaid
  */
 export async function bridgeWindows(windows: Piece[], settings: BridgeSettings): Promise<Bridged> {
+  return bridgeUnit(windows, settings, await loadTools());
+}
+
+/** `bridgeWindows`, once the libraries are there. */
+export function bridgeUnit(windows: Piece[], settings: BridgeSettings, { booleans, clipper }: Tools): Bridged {
   if (windows.length === 0) return { windows: [], bridges: [], lost: 0, unmended: [] };
-  const { bridge: width, window, atLeastTwoOver = TWO_OVER, style = 'motif' } = settings;
-  const [booleans, clipper] = [await loadBooleans(), await loadClipper()];
+  const { bridge: width, window, atLeastTwoOver = TWO_OVER, style = 'motif', apart = false } = settings;
   const before = areaOf(windows);
   const bridges: Bridge[] = [];
-  let left = windows;
+  // Windows that may touch are judged one by one; what lies between two of them is left as drawn.
+  const origins = apart ? windows.map((piece) => [piece]) : [windows];
+  const groups = [...origins];
+  const cut = (group: number, strips: Piece[]): void => {
+    if (strips.length > 0) groups[group] = cutStrips(groups[group]!, strips, settings, booleans, clipper);
+  };
   let loose: Unmended[] = [];
   for (let round = 0; round < ISLAND_ROUNDS; round++) {
-    const choice = chooseForUnit(left, { width, window, atLeastTwoOver }, style);
+    const choice = chooseForUnit(groups.flat(), { width, window, atLeastTwoOver }, style);
     loose = choice.loose.map(({ box, centre: [x, y] }) => ({
       x,
       y,
@@ -85,39 +112,40 @@ export async function bridgeWindows(windows: Piece[], settings: BridgeSettings):
       };
     });
     bridges.push(...added);
-    left = cutStrips(
-      left,
-      added.map(({ piece }) => piece),
-      settings,
-      booleans,
-      clipper,
-    );
+    origins.forEach((origin, group) => {
+      const own = apart ? added.filter(({ at }) => has(origin[0]!, at)) : added;
+      cut(
+        group,
+        own.map(({ piece }) => piece),
+      );
+    });
   }
 
-  const judge = async (): Promise<Soundness> => {
-    const found = await soundness(
-      { outline: frameOf(windows, width), windows: left, keys: [] },
-      { bridge: width, window },
-    );
-    return found.weak.length > 0 ? found : { ...found, weak: flakes(left, width, clipper) };
+  const look = (group: Piece[]): Soundness => {
+    const sheet = { outline: frameOf(group, width), windows: group, keys: [] };
+    const found = judge(clipper, sheet, { bridge: width, window });
+    return found.weak.length > 0 ? found : { ...found, weak: flakes(group, width, clipper) };
   };
-  let found = await judge();
-  for (let round = 0; round < NECK_ROUNDS && found.weak.length > 0; round++) {
-    const outlines = outlinesOf(left);
-    const added = found.weak.flatMap((weak): Bridge[] => {
-      const strip = neckStrip(outlines, weak, width);
-      return strip ? [{ kind: 'neck', ...strip, width }] : [];
-    });
-    if (added.length === 0) break;
-    bridges.push(...added);
-    left = cutStrips(
-      left,
-      added.map(({ piece }) => piece),
-      settings,
-      booleans,
-      clipper,
-    );
-    found = await judge();
+  const unmended = [...loose];
+  for (let group = 0; group < groups.length; group++) {
+    if (groups[group]!.length === 0) continue;
+    let found = look(groups[group]!);
+    for (let round = 0; round < NECK_ROUNDS && found.weak.length > 0; round++) {
+      const outlines = outlinesOf(groups[group]!);
+      const added = found.weak.flatMap((weak): Bridge[] => {
+        const strip = neckStrip(outlines, weak, width);
+        return strip ? [{ kind: 'neck', ...strip, width }] : [];
+      });
+      if (added.length === 0) break;
+      bridges.push(...added);
+      cut(
+        group,
+        added.map(({ piece }) => piece),
+      );
+      found = look(groups[group]!);
+    }
+    unmended.push(...faultsOf(found));
   }
-  return { windows: left, bridges, lost: before > 0 ? 1 - areaOf(left) / before : 0, unmended: faultsOf(found, loose) };
+  const left = groups.flat();
+  return { windows: left, bridges, lost: before > 0 ? 1 - areaOf(left) / before : 0, unmended };
 }

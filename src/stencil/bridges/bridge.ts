@@ -10,6 +10,8 @@ export interface BridgeSettings {
   atLeastTwoOver?: number;
   /** `letter`: bridges stand upright in pairs, above and below a counter. Otherwise they follow the shape's own symmetry. */
   style?: 'motif' | 'letter';
+  /** Windows may touch, since no two of them are cut side by side: what lies between two of them is not looked at. */
+  apart?: boolean;
 }
 
 /** A strip of the sheet left across a window. Lengths in mm. */

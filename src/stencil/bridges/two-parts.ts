@@ -1,13 +1,12 @@
-import { loadBooleans } from '../../geometry/booleans.ts';
 import { boxesMeet, pieceArea, pieceBox } from '../../geometry/measure.ts';
 import type { Box, Piece, Point } from '../../geometry/path.ts';
 import { movePiece } from '../../geometry/transform.ts';
-import { loadClipper } from '../clip.ts';
 import { gapBetween } from '../gap.ts';
 import { narrowPlaces } from '../necks.ts';
 import { openingOf } from '../opening.ts';
 import { SLACK, SLIVER } from '../soundness.ts';
 import type { Bridge, Bridged } from './bridge.ts';
+import { loadTools, type Tools } from './bridge-windows.ts';
 
 /** The second part of a two-part stencil: its windows paint what the bridges of the first kept clear. */
 export interface FillIn {
@@ -40,7 +39,18 @@ export async function twoParts(
   overlap: number,
   least: { bridge: number; window: number },
 ): Promise<FillIn> {
-  const [booleans, clipper] = [await loadBooleans(), await loadClipper()];
+  return fillIn(windows, bridged, overlap, least, await loadTools());
+}
+
+/** `twoParts`, once the libraries are there. `apart`: its windows may come near each other, since those that do are cut on sheets of their own. */
+export function fillIn(
+  windows: Piece[],
+  bridged: Bridged,
+  overlap: number,
+  least: { bridge: number; window: number },
+  { booleans, clipper }: Tools,
+  apart = false,
+): FillIn {
   const taken: { polygon: Point[]; piece: Piece; box: Box }[] = [];
   const left: Piece[] = [];
   // Gaps over islands first, the longest first: they are what an eye would see.
@@ -53,11 +63,13 @@ export async function twoParts(
     for (const piece of booleans.intersect(near, [cover])) {
       if (pieceArea(piece) < SLIVER) continue;
       const opening = openingOf(piece);
-      const clear = taken.every(
-        (one) =>
-          !boxesMeet(one.box, opening.box, least.bridge) ||
-          gapBetween(one.polygon, opening.polygon).width >= least.bridge - SLACK,
-      );
+      const clear =
+        apart ||
+        taken.every(
+          (one) =>
+            !boxesMeet(one.box, opening.box, least.bridge) ||
+            gapBetween(one.polygon, opening.polygon).width >= least.bridge - SLACK,
+        );
       const wide = piece.length === 1 && narrowPlaces(clipper, opening, least.window - SLACK).length === 0;
       if (clear && wide) taken.push(opening);
       else left.push(piece);

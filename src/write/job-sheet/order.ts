@@ -5,8 +5,17 @@ import type { Sheet } from '../../stencil/sheet.ts';
 import { tapedParts } from '../../stencil/taped.ts';
 import { escapeText } from '../svg.ts';
 
-/** The work from the bare floor to the last clear coat. Times are the label's business, so none are given. */
-export function orderOfWork(job: Job, layout: Layout, motifs: Motifs, sheets: Sheet[]): string {
+/**
+ * The work from the bare floor to the last clear coat. Times are the label's business, so none are given.
+ * @param lettering its steps, HTML
+ */
+export function orderOfWork(
+  job: Job,
+  layout: Layout,
+  motifs: Motifs,
+  sheets: Sheet[],
+  lettering: string[] = [],
+): string {
   const cloth = job.surface === 'floor-cloth';
   const floor = cloth ? 'cloth' : 'floor';
   const ground = escapeText(job.colours.ground);
@@ -75,6 +84,7 @@ export function orderOfWork(job: Job, layout: Layout, motifs: Motifs, sheets: Sh
       ],
     ]);
   }
+  if (lettering.length > 0) stages.push(['Lettering', lettering]);
   stages.push(
     [
       'Touch up',

@@ -2,6 +2,7 @@ import type { Claim } from '../../../src/check/claim.ts';
 import { checkFiles } from '../../../src/check/index.ts';
 import { compose } from '../../../src/compose/compose.ts';
 import { scheduleMarks } from '../../../src/marks/marks.ts';
+import { drawMotif } from '../../../src/motif/record.ts';
 import { fitJob, makeFiles } from '../../../src/pipeline.ts';
 import { writeFiles } from '../../../src/write/files.ts';
 import type { Files } from './tamper.ts';
@@ -33,7 +34,8 @@ export async function makeDrawn(text: string): Promise<Files> {
   const layout = fit.layouts[0]!;
   const drawing = await compose(layout, job, motifs);
   const schedule = scheduleMarks(layout, job, motifs);
-  return writeFiles({ job, site, motifs, fit, layout, drawing, sheets: [], schedule });
+  const repeat = drawMotif(motifs.field, layout.pitch, job.field.settings);
+  return writeFiles({ job, site, motifs, fit, layout, drawing, repeat, bridges: {}, sheets: [], schedule });
 }
 
 /** What must fail where no sheets were cut: nothing paints the plan then. */

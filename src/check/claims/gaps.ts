@@ -1,0 +1,65 @@
+import { type Claim, DRAWN, equal, stated, unproven } from '../claim.ts';
+import type { FileSet } from '../file-set.ts';
+import { loadClipping } from '../measure/clipping.ts';
+import { flat } from '../measure/flat.ts';
+import { isGap } from '../measure/pattern.ts';
+import { overlaps } from '../measure/window.ts';
+import type { Frame } from '../read/outline.ts';
+import type { Painted } from '../read/plan.ts';
+
+const FILE = 'plan.svg';
+
+/** What is painted over the gaps of bridges laps over the paint on either side by as much as is said. */
+export default async function gaps(set: FileSet): Promise<Claim[]> {
+  const claim = 'paint over the gaps of bridges laps over both edges';
+  const [plan, layout] = [set.plan(), set.layout()];
+  if (!plan.ok) return [unproven(FILE, claim, plan.says)];
+  if (!layout.ok) return [unproven(FILE, claim, layout.says)];
+  const over = plan.value.painted.filter(isGap);
+  const { gaps: way = 'open', lap = 0 } = layout.value.job;
+  if (way === 'open')
+    return [equal(FILE, 'gaps of bridges stay open', over.length === 0 ? 'they do' : 'painted', 'they do')];
+  const { common } = await loadClipping();
+  const near = neighbours(plan.value.painted.filter((piece) => !isGap(piece)));
+  const laps = (gap: Painted): boolean => {
+    const beside = near(gap.outline.frame).filter(({ part }) => part === gap.part);
+    // A strip of the lap's width, less what may be off, must be left on two edges at least.
+    const edges = common(
+      [flat(gap.outline)],
+      beside.map(({ outline }) => flat(outline)),
+      Math.max(0, lap / 2 - DRAWN),
+    );
+    return edges.length >= 2;
+  };
+  const loose = over.find((gap) => !laps(gap));
+  const says = loose ? `not the ${loose.part} piece at ${place(loose)}` : `all ${over.length}`;
+  return [stated(FILE, claim, loose === undefined, says, `all, by ${lap} mm`)];
+}
+
+const place = ({ outline: { frame } }: Painted): string => `${Math.round(frame.left)}, ${Math.round(frame.top)}`;
+
+/** Pieces by squares of the floor, so that those near a place are found at once. */
+function neighbours(pieces: readonly Painted[]): (frame: Frame) => Painted[] {
+  const SQUARE = 250;
+  const squares = new Map<string, Painted[]>();
+  const squaresOf = ({ left, right, top, bottom }: Frame): string[] => {
+    const keys: string[] = [];
+    for (let i = Math.floor(left / SQUARE); i <= right / SQUARE; i++)
+      for (let j = Math.floor(top / SQUARE); j <= bottom / SQUARE; j++) keys.push(`${i} ${j}`);
+    return keys;
+  };
+  for (const piece of pieces) {
+    for (const key of squaresOf(piece.outline.frame)) {
+      const there = squares.get(key);
+      if (there) there.push(piece);
+      else squares.set(key, [piece]);
+    }
+  }
+  return (frame) => [
+    ...new Set(
+      squaresOf(frame)
+        .flatMap((key) => squares.get(key) ?? [])
+        .filter(({ outline }) => overlaps(outline.frame, frame)),
+    ),
+  ];
+}
