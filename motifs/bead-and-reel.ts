@@ -17,7 +17,7 @@ export default defineMotif({
       says: 'least width of the ground between bead and reel as a share of the border',
       min: 0.03,
       max: 0.055,
-      default: 0.045,
+      default: 0.05,
     },
   },
   ratio: RATIO,

@@ -19,7 +19,7 @@ export default defineMotif({
       says: 'width of the ground between small diamonds as a share of the repeat',
       min: 0.02,
       max: 0.03,
-      default: 0.022,
+      default: 0.025,
     },
   },
   ratio: RATIO,

@@ -47,7 +47,7 @@ export default defineMotif({
       says: 'width of the ground between two halves as a share of the repeat',
       min: 0.02,
       max: 0.03,
-      default: 0.02,
+      default: 0.024,
     },
   },
   ratio: 1,

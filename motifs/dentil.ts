@@ -22,7 +22,7 @@ export default defineMotif({
       says: 'width of the ground that parts the fillet between two blocks as a share of the border',
       min: 0.025,
       max: 0.06,
-      default: 0.04,
+      default: 0.05,
     },
   },
   ratio: DEPTH / 2 / BLOCK,

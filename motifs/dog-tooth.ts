@@ -19,9 +19,9 @@ export default defineMotif({
     rib: {
       kind: 'ratio',
       says: 'width of the ground along the ridge of a leaf as a share of the border',
-      min: 0.025,
-      max: 0.05,
-      default: 0.035,
+      min: 0.03,
+      max: 0.055,
+      default: 0.045,
     },
   },
   ratio: 1,

@@ -29,7 +29,7 @@ export default defineMotif({
       says: 'width of the ground between two points as a share of the star',
       min: 0.01,
       max: 0.04,
-      default: 0.02,
+      default: 0.024,
     },
     eye: { kind: 'ratio', says: 'width of the eye as a share of the star', min: 0.08, max: 0.2, default: 0.12 },
   },

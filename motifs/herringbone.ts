@@ -10,7 +10,8 @@ const GLIDES: Lines = { mirrors: [], whole: [0], half: [] };
 
 /**
  * Planks laid slanting, the end of each against the flank of the next, so that they interlock in zigzags. One repeat holds one plank of each
- * kind and is as wide as a plank's length times √2, as long as its width times √2; the planks reach beyond it.
+ * kind and is as wide as a plank's length times √2, as long as its width times √2; the planks reach beyond it. Half a turn about the middle of the
+ * repeat brings all planks onto each other, so that opposite edges cut them alike and share a sheet.
  */
 export default defineMotif({
   name: 'herringbone',
@@ -32,16 +33,16 @@ export default defineMotif({
   draw({ across, along }, { rib }, pen) {
     const half = (rib * Math.min(across, along * LENGTH)) / 2;
     // A plank's length spans half a repeat across, its width half a repeat along.
-    const plank = (lean: 1 | -1): Point[] => {
+    const plank = (lean: 1 | -1, aside: number): Point[] => {
       const place = (length: number, width: number): Point => [
-        ((lean * (length - width / LENGTH)) / 2 + lean / 4) * across,
-        ((length * LENGTH + width) / 2 + lean / 4) * along,
+        ((lean * (length - width / LENGTH)) / 2 + aside) * across,
+        ((length * LENGTH + width) / 2 + aside) * along,
       ];
       return [place(-0.5, -0.5), place(0.5, -0.5), place(0.5, 0.5), place(-0.5, 0.5)];
     };
     pen.part('field');
-    polygon(pen, inset(plank(-1), half));
+    polygon(pen, inset(plank(-1, 0), half));
     pen.part('alternate');
-    polygon(pen, inset(plank(1), half));
+    polygon(pen, inset(plank(1, 1 / 2), half));
   },
 });

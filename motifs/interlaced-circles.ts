@@ -1,11 +1,14 @@
 import { defineMotif, type Lines } from '../src/motif/motif.ts';
-import { arc, ellipse } from '../src/motif/shapes.ts';
+import { arc, ellipse, movedPen } from '../src/motif/shapes.ts';
 
 /** Every ring passes over and under by turns, which no mirror image would do in the same way. Every straight line cuts rings. */
 const WOVEN: Lines = { mirrors: [], whole: [0], half: [] };
 
-/** Radius of a ring to the middle of its band, and distance from a ring to the four it is linked with; the repeat is 1 wide. */
-const RADIUS = 0.44;
+/**
+ * Radius of a ring to the middle of its band, and distance from a ring to the four it is linked with; the repeat is 1 wide.
+ * An arc begins a few degrees before the ring's own centre lines, so that an edge there cuts no sliver off it.
+ */
+const RADIUS = 0.425;
 const APART = Math.SQRT1_2;
 
 /** Angle between the line from one circle's middle to the other's, `APART` away, and where the two meet, seen from the circle of radius `own`. */
@@ -25,16 +28,16 @@ export default defineMotif({
       kind: 'ratio',
       says: 'width of a ring’s band as a share of the repeat',
       min: 0.05,
-      max: 0.075,
-      default: 0.065,
+      max: 0.07,
+      default: 0.064,
     },
     boss: { kind: 'ratio', says: 'width of the boss as a share of the repeat', min: 0.1, max: 0.24, default: 0.16 },
     rib: {
       kind: 'ratio',
       says: 'width of the ground where a ring passes under as a share of the repeat',
-      min: 0.02,
-      max: 0.03,
-      default: 0.022,
+      min: 0.022,
+      max: 0.028,
+      default: 0.024,
     },
   },
   ratio: 1,
@@ -42,7 +45,9 @@ export default defineMotif({
   lines: { across: WOVEN, along: WOVEN },
   symmetry: 'p4',
   made: 'sheet',
-  draw({ across, along }, { band, boss, rib }, pen) {
+  draw({ across, along }, { band, boss, rib }, page) {
+    // About the middle of its left side of the cell, so that no unit stands on a corner of the field, where it would be quartered.
+    const pen = movedPen(page, ([x, y]) => [x - across / 2, y]);
     const [outer, inner] = [RADIUS + band / 2, RADIUS - band / 2];
     // How near to the middle of a ring above, and how far from it, the arcs of one below end.
     const [near, far] = [inner - rib, outer + rib];

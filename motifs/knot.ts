@@ -3,9 +3,9 @@ import { defineMotif, PLAIN } from '../src/motif/motif.ts';
 import { arc, band, circle, leaf, movedPen } from '../src/motif/shapes.ts';
 
 /** Half the side of the square on point that the cord encloses, to the middle of the cord; the block is 1 wide. */
-const SQUARE = 0.148;
+const SQUARE = 0.162;
 /** How far the loops reach from the middle. */
-const REACH = 0.485;
+const REACH = 0.49;
 
 /** A quarter turn clockwise, and the unit vector at an angle. */
 const QUARTER = Math.PI / 2;
@@ -25,13 +25,13 @@ export default defineMotif({
   kind: 'corner',
   summary: 'A cord in four loops about a square on point, woven over and under itself.',
   parameters: {
-    cord: { kind: 'ratio', says: 'width of the cord as a share of the block', min: 0.065, max: 0.088, default: 0.08 },
+    cord: { kind: 'ratio', says: 'width of the cord as a share of the block', min: 0.055, max: 0.067, default: 0.063 },
     rib: {
       kind: 'ratio',
       says: 'width of the ground where the cord passes under as a share of the block',
-      min: 0.034,
-      max: 0.044,
-      default: 0.04,
+      min: 0.05,
+      max: 0.06,
+      default: 0.06,
     },
   },
   ratio: 1,
@@ -41,6 +41,8 @@ export default defineMotif({
     const unit = movedPen(pen, ([x, y]) => [across * x, along * y]);
     const half = cord / 2;
     const clear = half + rib;
+    // Nothing but ground parts the cord from what stands beside it, in another colour.
+    const beside = 0.75 * rib;
     const out = SQUARE * Math.SQRT2;
     const radius = (REACH - half - out) / (1 + Math.SQRT2);
 
@@ -82,10 +84,10 @@ export default defineMotif({
       cord,
     );
     unit.part('corner-alternate');
-    circle(unit, 0, 0, SQUARE - half - 1.2 * rib);
+    circle(unit, 0, 0, SQUARE - half - beside);
     for (const corner of [1, 3, 5, 7]) {
       const diagonal = (corner * Math.PI) / 4;
-      leaf(unit, ray(diagonal, SQUARE + half + 1.2 * rib), ray(diagonal, 0.66), 2 * (SQUARE - half - 1.2 * rib));
+      leaf(unit, ray(diagonal, SQUARE + half + beside), ray(diagonal, 0.66), 1.8 * (SQUARE - half - beside));
     }
   },
 });

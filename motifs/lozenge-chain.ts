@@ -14,7 +14,7 @@ export default defineMotif({
       says: 'width of the ground between two bars and inside the frame as a share of the border',
       min: 0.025,
       max: 0.06,
-      default: 0.04,
+      default: 0.05,
     },
   },
   ratio: 1.3,

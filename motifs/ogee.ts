@@ -1,5 +1,5 @@
 import { CENTRED, defineMotif } from '../src/motif/motif.ts';
-import { arc } from '../src/motif/shapes.ts';
+import { arc, movedPen } from '../src/motif/shapes.ts';
 
 const RATIO = Math.sqrt(3);
 /** Where the two arcs of a flank flow into each other, seen from the middle of either. */
@@ -36,7 +36,9 @@ export default defineMotif({
   lines: { across: CENTRED, along: CENTRED },
   symmetry: 'c2mm',
   made: 'sheet',
-  draw({ across, along }, { band, gap, rib }, pen) {
+  draw({ across, along }, { band, gap, rib }, page) {
+    // About the middle of its left side of the cell, so that no unit stands on a corner of the field, where it would be quartered.
+    const pen = movedPen(page, ([x, y]) => [x - across / 2, y]);
     const [sx, sy] = [across, along / RATIO];
     const [cx, cy] = [0.5, RATIO / 2];
     /** An arc of one flank, right (1) or left (-1), as it would be drawn on the right. */

@@ -46,7 +46,7 @@ export default defineMotif({
       says: 'width of the ground between two strands as a share of the border',
       min: 0.035,
       max: 0.055,
-      default: 0.045,
+      default: 0.05,
     },
     cord: {
       kind: 'ratio',

@@ -1,5 +1,5 @@
 import { CENTRED, defineMotif } from '../src/motif/motif.ts';
-import { arc } from '../src/motif/shapes.ts';
+import { arc, movedPen } from '../src/motif/shapes.ts';
 
 /**
  * Round-headed scales, every second row moved half a scale across so that each lies over the joint of two. A scale is
@@ -34,7 +34,9 @@ export default defineMotif({
   lines: { across: CENTRED, along: { mirrors: [], whole: [0], half: [] } },
   symmetry: 'cm',
   made: 'sheet',
-  draw({ across, along }, { band, gap, rib }, pen) {
+  draw({ across, along }, { band, gap, rib }, page) {
+    // About the middle of its far side of the cell, so that no unit stands on a corner of the field, where it would be quartered.
+    const pen = movedPen(page, ([x, y]) => [x, y - along / 2]);
     const [rx, ry] = [across / 2, along / 2];
     // The scales in front stand 1 to the right and left and 1 nearer; each leaves a hollow of this radius about its middle.
     const hollow = 1 + rib;

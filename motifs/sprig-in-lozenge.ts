@@ -1,6 +1,6 @@
 import type { Point } from '../src/geometry/path.ts';
 import { CENTRED, defineMotif } from '../src/motif/motif.ts';
-import { arc, polygon } from '../src/motif/shapes.ts';
+import { polygon, rectangle } from '../src/motif/shapes.ts';
 
 const RATIO = Math.sqrt(3);
 /** Width of a boss as a share of the repeat. */
@@ -21,12 +21,22 @@ const LEAVES: readonly Half[] = [
     ],
   ],
   [
-    [0.044, 0.075],
+    [0.046, -0.025],
     [
-      [0.052, -0.045, 0.125, -0.14, 0.245, -0.175],
-      [0.245, -0.055, 0.16, 0.05, 0.044, 0.075],
+      [0.056, -0.125, 0.125, -0.205, 0.235, -0.235],
+      [0.232, -0.125, 0.155, -0.045, 0.046, -0.025],
     ],
   ],
+];
+/**
+ * Half the width of the stem, and its lengths, parted below either pair of leaves: an edge on the line between repeats has nothing to cut there, and
+ * half a turn brings its halves at one end of the field onto those at the other.
+ */
+const STEM = 0.0155;
+const STEMS: readonly Point[] = [
+  [-0.2, -0.018],
+  [0.018, 0.344],
+  [0.38, 0.562],
 ];
 const PETAL: Half = [
   [0.0135, -0.205],
@@ -86,13 +96,8 @@ export default defineMotif({
     block(stop, 1 - stop, -thick, thick);
     block(-thick, thick, stop, 1 - stop);
     for (const side of [1, -1] as const) for (const leaf of LEAVES) outline(side, leaf);
-    const [neck, foot, top, end] = [0.0125, 0.021, -0.17, 0.56];
-    pen.moveTo(-sx * neck, sy * top);
-    pen.lineTo(sx * neck, sy * top);
-    pen.curveTo(sx * neck, sy * 0.1, sx * foot, sy * 0.3, sx * foot, sy * end);
-    arc(pen, 0, sy * end, sx * foot, sy * foot, 0, Math.PI);
-    pen.curveTo(-sx * foot, sy * 0.3, -sx * neck, sy * 0.1, -sx * neck, sy * top);
-    pen.close();
+    const thin = STEM * width;
+    for (const [from, to] of STEMS) rectangle(pen, 0, (sy * (from + to)) / 2, 2 * thin, sy * (to - from));
 
     pen.part('alternate');
     block(-knob, knob, -knob, knob);

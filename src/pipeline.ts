@@ -98,15 +98,15 @@ async function drawBridged(
   const { faceFinder } = await import('./lettering/faces.ts');
   const { loadBridging } = await import('./stencil/bridges/bridging.ts');
   const { costOfBridges } = await import('./stencil/bridges/cost.ts');
-  const { drawMotif } = await import('./motif/record.ts');
+  const { repeatOf } = await import('./compose/compose.ts');
   const findFace = faceFinder(assets);
-  const { bridged, gaps } = await loadBridging(job.stencil);
+  const { bridged, gaps } = await loadBridging(job.stencil, job.colours);
   const draw = (finish: Finish) => composeWork(layout, job, motifs, findFace, finish);
   const [whole, drawing] = [await draw(asDrawn), await draw(bridged)];
   if (!whole.ok) return whole;
   if (!drawing.ok) return drawing;
   const bridges = costOfBridges(whole.value, drawing.value);
-  const repeat = bridged(drawMotif(motifs.field, layout.pitch, job.field.settings), 'motif');
+  const repeat = repeatOf(layout, job, motifs, bridged);
   if (job.stencil.gaps === 'open') return good({ drawing: drawing.value, repeat, bridges });
   const filling = await draw(gaps);
   if (!filling.ok) return filling;

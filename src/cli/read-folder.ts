@@ -6,7 +6,14 @@ import { trouble, troubleCode } from '../write/folder-trouble.ts';
 import { shownPath } from './talk.ts';
 
 /** The kinds of file that are written, and whether they are text. */
-const KINDS: Record<string, boolean> = { '.json': true, '.svg': true, '.csv': true, '.html': true, '.png': false };
+const KINDS: Record<string, boolean> = {
+  '.json': true,
+  '.svg': true,
+  '.csv': true,
+  '.html': true,
+  '.png': false,
+  '.pdf': false,
+};
 
 /** Larger than anything that is written here. Bytes. */
 const LARGEST = 256_000_000;
@@ -23,7 +30,7 @@ async function layoutsIn(dir: string): Promise<string[]> {
 }
 
 /**
- * Reads the files that `make` writes back from a folder: text as strings, pictures as bytes. Other files are passed over.
+ * Reads the files that `make` writes back from a folder: text as strings, pictures and pages as bytes. Other files are passed over.
  * Issues, each fit to stand on one line: `file/missing`, `file/not-a-folder`, `file/no-layout`, `file/large`, `file/unreadable`.
  */
 export async function readFolder(dir: string): Promise<Result<Files>> {

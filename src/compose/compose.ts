@@ -2,14 +2,14 @@ import type { Layout } from '../fit/layout.ts';
 import type { Motifs } from '../fit/problem.ts';
 import type { Box } from '../geometry/path.ts';
 import type { Job, Way } from '../job/job.ts';
-import type { Motif, Settings } from '../motif/motif.ts';
+import type { Drawn, Motif, Settings } from '../motif/motif.ts';
 import { drawMotif } from '../motif/record.ts';
 import { clearRoom } from './clear.ts';
 import type { Drawing, Region } from './drawing.ts';
 import { composeEdging } from './edging.ts';
-import { familiesOf } from './families.ts';
+import { type Family, familiesOf } from './families.ts';
 import { composeField } from './field.ts';
-import { asDrawn, type Finish } from './finish.ts';
+import { asDrawn, type Finish, type Standing } from './finish.ts';
 import { composeInset } from './inset.ts';
 
 export type { Motifs } from '../fit/problem.ts';
@@ -38,17 +38,31 @@ const shrunk = (box: Box, across: number, along: number): Box => ({
   bottom: box.bottom - along,
 });
 
-function fieldRegions(layout: Layout, field: Box, job: Chosen, motifs: Motifs, finish: Finish): Region[] {
-  const { alternation, inset, settings } = job.field;
-  const host = { motif: motifs.field, settings };
-  const unit = (motif: Motif, given: Settings) => ({
-    drawn: finish(drawMotif(motif, layout.pitch, given), 'motif'),
-    lattice: motif.lattice,
-  });
-  const first = unit(motifs.field, settings);
+/** The kinds of repeats of the field, each finished. */
+function fieldFamilies({ pitch }: Layout, job: Chosen, motifs: Motifs, finish: Finish): Family[] {
+  const { alternation, settings } = job.field;
+  const unit = (motif: Motif, given: Settings) => ({ drawn: drawMotif(motif, pitch, given), lattice: motif.lattice });
   const other = motifs.other && unit(motifs.other, alternation?.other?.settings ?? {});
-  const regions = composeField(layout, field, familiesOf(first, alternation?.by, other));
+  const families = familiesOf(unit(motifs.field, settings), alternation?.by, other);
+  const standing = families.map(({ drawn, from, every }): Standing => {
+    return {
+      drawn,
+      at: [from.across * pitch.across, -from.along * pitch.along],
+      every: [every.across * pitch.across, every.along * pitch.along],
+    };
+  });
+  return finish.repeated(standing).map((drawn, at) => ({ ...families[at]!, drawn: finish.unit(drawn, 'motif') }));
+}
+
+/** One repeat of the field, the first, as it is finished. */
+export const repeatOf = (layout: Layout, job: Chosen, motifs: Motifs, finish: Finish): Drawn[] =>
+  fieldFamilies(layout, job, motifs, finish)[0]!.drawn;
+
+function fieldRegions(layout: Layout, field: Box, job: Chosen, motifs: Motifs, finish: Finish): Region[] {
+  const { inset, settings } = job.field;
+  const regions = composeField(layout, field, fieldFamilies(layout, job, motifs, finish));
   if (!inset || !motifs.inset) return regions;
+  const host = { motif: motifs.field, settings };
   return [...regions, ...composeInset(layout, field, host, { ...inset, motif: motifs.inset }, finish)];
 }
 
@@ -63,7 +77,7 @@ async function withMedallion(
   if (!medallion || !motifs.medallion) return regions;
   const { pitch } = layout;
   const cell = { across: medallion.repeats.across * pitch.across, along: medallion.repeats.along * pitch.along };
-  const drawn = finish(drawMotif(motifs.medallion, cell, medallion.settings), 'motif');
+  const drawn = finish.unit(drawMotif(motifs.medallion, cell, medallion.settings), 'motif');
   const placed = drawn.map(
     ({ part, pieces }): Region => ({ element: 'medallion', part, pieces, cut: false, at: Float64Array.of(0, 0) }),
   );

@@ -35,7 +35,7 @@ export async function composeCorners(edging: Edging): Promise<Region[]> {
   const { outer, width, order, run } = edging;
   const made = edging.turn === 'block' ? edging.corner?.motif.made : edging.motif.made;
   const bare = await drawCorner(edging);
-  const drawn = made === 'tape' ? bare : (edging.finish ?? asDrawn)(bare, 'motif');
+  const drawn = made === 'tape' ? bare : (edging.finish ?? asDrawn).unit(bare, 'motif');
   const [left, right] = [outer.left + width / 2, outer.right - width / 2];
   const [far, near] = [outer.top + width / 2, outer.bottom - width / 2];
   const turns = run === 'round' || isDiagonal(drawn);

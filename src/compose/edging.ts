@@ -1,6 +1,6 @@
 import type { Piece } from '../geometry/path.ts';
 import { mirrored, turned } from '../geometry/transform.ts';
-import type { Part } from '../motif/motif.ts';
+import type { Drawn, Part } from '../motif/motif.ts';
 import { drawMotif } from '../motif/record.ts';
 import type { Edging } from './around.ts';
 import { composeCorners } from './corners.ts';
@@ -31,7 +31,9 @@ function composeSide(edging: Edging, { name, turns, middle, onward, length }: Si
   const count = motif.made === 'tape' ? Math.min(wanted, 1) : wanted;
   if (count < 1 || length <= 0) return [];
   const bare = drawMotif(motif, { across: length / count, along: width }, settings);
-  const drawn = motif.made === 'tape' ? bare : finish(bare, 'motif');
+  const held = (unit: Drawn[], pitch: number) =>
+    finish.repeated([{ drawn: unit, at: [0, 0], every: [pitch, Infinity] }])[0]!;
+  const drawn = motif.made === 'tape' ? bare : finish.unit(held(bare, length / count), 'motif');
   const runs = middles(length, count);
   const region = (pieces: Piece[], part: Part, at: number[]): Region => ({
     element: `${order}-${name}` as Element,

@@ -27,7 +27,7 @@ export function composeInset(
   return rooms.flatMap((room) => {
     const cell = cellIn(room, inset.size, inset.motif.ratio);
     const bare = drawMotif(inset.motif, cell, inset.settings).flatMap((one) => one.pieces);
-    const drawn = finish([{ part: 'inset', pieces: bare }], 'motif').map(({ part, pieces }): Drawn => {
+    const drawn = finish.unit([{ part: 'inset', pieces: bare }], 'motif').map(({ part, pieces }): Drawn => {
       return { part, pieces: pieces.map((piece) => shifted(piece, room.x, room.y)) };
     });
     return composeField(layout, field, familiesOf({ drawn, lattice: host.motif.lattice })).filter(({ cut }) => !cut);

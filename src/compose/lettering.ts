@@ -133,7 +133,7 @@ export async function composeLettering(
       tell([tooLarge(line, text.value, place, job)]);
       continue;
     }
-    const [drawn] = finish([{ part: 'lettering', pieces: text.value.pieces }], 'letter');
+    const [drawn] = finish.unit([{ part: 'lettering', pieces: text.value.pieces }], 'letter');
     const set: Region = {
       element: 'lettering',
       part: 'lettering',

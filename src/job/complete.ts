@@ -16,7 +16,7 @@ import {
   WINDOW,
 } from './defaults.ts';
 import { defined } from './defined.ts';
-import type { Alternation, Job, Lettering, MotifChoice, Range } from './job.ts';
+import type { Alternation, Cutting, Job, Lettering, MotifChoice, Range } from './job.ts';
 import type { MotifList, NamedMotif } from './motif-choice.ts';
 import { jobName, titleOf } from './name.ts';
 import { settleMotif, USUAL_BORDER, USUAL_CORNER } from './settle-motif.ts';
@@ -98,6 +98,15 @@ function printOf({ print = {} }: Wishes, { system }: Writing): Job['print'] {
   };
 }
 
+type CuttingWishes = NonNullable<NonNullable<Wishes['stencil']>['cutting']>;
+
+const cuttingOf = ({ lines, mirrored, ...rest }: CuttingWishes = {}): Cutting => ({
+  ...CUTTING,
+  ...defined(rest),
+  mirrored: mirrored === 'yes',
+  lines: { ...CUTTING.lines, ...defined(lines ?? {}) },
+});
+
 /** Fills in every default. The wishes have been checked. */
 export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, file: string, known: MotifList): Job {
   const { site = {}, overall = {}, field, stencil, palette = PALETTE } = wishes;
@@ -157,9 +166,11 @@ export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, fi
     stencil: {
       bridge: stencil?.bridge ?? BRIDGE,
       window: stencil?.window ?? WINDOW,
+      touching: stencil?.touching ?? 'by turns',
       gaps: stencil?.gaps ?? 'open',
       lap: stencil?.lap ?? LAP,
       sheet: { ...SHEET, ...defined(stencil?.sheet ?? {}) },
+      cutting: cuttingOf(stencil?.cutting),
     },
     print: printOf(wishes, writing),
   };

@@ -17,6 +17,14 @@ export const WINDOW = 1.5;
 
 /** How far what fills the gaps of bridges laps over the paint. Common practice, no source. */
 export const LAP = 1;
+/** Colours are our own. */
+export const CUTTING: Cutting = {
+  outline: 'cut',
+  mirrored: false,
+  overcut: 0,
+  entry: 'free',
+  lines: { cut: '#000000', draw: '#0066cc', crease: '#cc3300' },
+};
 export const SHEET = { across: inches(18), along: inches(24), rim: inches(1) };
 
 /** A printer that is true. */

@@ -60,6 +60,20 @@ export interface Lettering {
   place: 'centre' | 'near' | 'far';
 }
 
+/** How the files to cut from are written. */
+export interface Cutting {
+  /** The edge of the sheet: cut last, drawn only, or left out. */
+  outline: 'cut' | 'draw' | 'none';
+  /** Left and right changed over, for cutting from the back. */
+  mirrored: boolean;
+  /** How far the blade runs on past the start of every line, mm. */
+  overcut: number;
+  /** Where the blade goes in: at the corner that saves most travel, or where the shape was begun. */
+  entry: 'free' | 'fixed';
+  /** The colour of each kind of line. */
+  lines: { cut: string; draw: string; crease: string };
+}
+
 /**
  * A job after reading: every default filled in, every length in millimetres. Everything else is computed from it.
  * Ranges that are `undefined` were left open by the person; `site` and `fit` give them their meaning.
@@ -113,12 +127,15 @@ export interface Job {
     bridge: number;
     /** Least width of a window, mm. */
     window: number;
+    /** Repeats that touch are cut and painted `by turns`, or `held apart` by a bridge, or each `alone`, one to a sheet. */
+    touching: 'by turns' | 'held apart' | 'alone';
     /** The gaps that bridges leave in the paint stay `open`, or are `painted` through a further sheet. */
     gaps: 'open' | 'painted';
     /** How far that sheet's windows lap over what is painted already, mm. */
     lap: number;
     /** Film or card, mm, and the rim kept clear of windows. */
     sheet: { across: number; along: number; rim: number };
+    cutting: Cutting;
   };
   /** Templates printed true to size over pages of paper. */
   print: {

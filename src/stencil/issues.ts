@@ -6,7 +6,7 @@ import { writeLength } from '../units/index.ts';
 import type { Sheet, Soundness } from './sheet.ts';
 
 export interface Words extends Pick<Job, 'units' | 'step'> {
-  stencil: Pick<Job['stencil'], 'bridge' | 'window' | 'sheet'>;
+  stencil: Pick<Job['stencil'], 'bridge' | 'window' | 'sheet'> & Partial<Pick<Job['stencil'], 'touching'>>;
 }
 
 /** Widths this small are told in millimetres, whatever the job's units. */

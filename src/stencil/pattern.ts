@@ -43,7 +43,8 @@ export function cutPattern(pattern: Pattern, { book, corners, room, job }: Bench
   const around = 2 * surround(room);
   const fits = (across: number, along: number) =>
     fitsRoom({ left: 0, top: 0, right: across + around, bottom: along + around }, room);
-  const candidates = candidatesFor(pattern, shapes, conflicts, shifts, fits);
+  const alone = job.stencil.touching === 'alone' && conflicts.length > 0;
+  const candidates = candidatesFor(pattern, shapes, conflicts, shifts, fits, alone ? 1 : undefined);
   const attempt = (tried: Candidate[], demand: boolean, least: number): CutPattern | undefined => {
     for (const candidate of tried) {
       const { ok, sheets } = assemble(pattern, candidate, shapes, corners, room, demand);

@@ -16,7 +16,7 @@ import type { ShapeBook } from './shape.ts';
 
 /** What cutting needs of a job. */
 export interface CutJob extends Pick<Job, 'colours' | 'units' | 'step'> {
-  stencil: Pick<Job['stencil'], 'bridge' | 'window' | 'sheet'>;
+  stencil: Pick<Job['stencil'], 'bridge' | 'window' | 'sheet'> & Partial<Pick<Job['stencil'], 'touching'>>;
   field?: { alternation?: Alternation };
   border?: Partial<Way>;
   inner?: Partial<Way>;

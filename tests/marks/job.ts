@@ -30,7 +30,7 @@ export function makeJob(change: Partial<Job> = {}): Job {
     colours: Object.fromEntries(
       PARTS.map((part) => [part, part === 'ground' ? 'cream' : part.startsWith('field') ? 'barn red' : 'lamp black']),
     ) as Job['colours'],
-    stencil: { bridge: 3, window: 3, gaps: 'open', lap: 1, sheet: { across: 500, along: 700, rim: 30 } },
+    stencil: { bridge: 3, window: 3, touching: 'by turns', gaps: 'open', lap: 1, sheet: { across: 500, along: 700, rim: 30 } },
     print: { paper: 'letter', overlap: 12.7, sheets: true, plan: 'if few', tiles: 'pdf', measured: 254 },
     ...change,
   };

@@ -89,8 +89,8 @@ describe.each(allMotifs().map((motif) => [motif.name, motif] as const))('%s', (_
     for (const { cell, drawn } of drawings) {
       for (const piece of pieces(drawn)) {
         for (const ring of piece) expect(ring.sides[ring.sides.length - 1]!.to).toEqual(ring.start);
-        // The unit of a field may reach into the cells next to its own, but no further.
-        const reach = motif.kind === 'field' ? 3 / 2 : 1 / 2;
+        // The unit of a field may reach into the two cells next to its own, but no further.
+        const reach = motif.kind === 'field' ? 2 : 1 / 2;
         const box = pieceBox(piece);
         expect(box.left).toBeGreaterThanOrEqual(-cell.across * reach - 1e-9);
         expect(box.right).toBeLessThanOrEqual(cell.across * reach + 1e-9);

@@ -16,9 +16,9 @@ const lens = (r: number, s: number, d: number): number =>
   sq(s) * Math.acos((d * d + s * s - r * r) / (2 * d * s)) -
   Math.sqrt((-d + r + s) * (d + r - s) * (d - r + s) * (d + r + s)) / 2;
 
-/** A ring of radius 0.44 less what the widened bands of its four neighbours take where they pass above; and a boss. */
+/** A ring of radius 0.425 less what the widened bands of its four neighbours take where they pass above; and a boss. */
 const rings: Share = ({ band, boss, rib }) => {
-  const [outer, inner, d] = [0.44 + band! / 2, 0.44 - band! / 2, Math.SQRT1_2];
+  const [outer, inner, d] = [0.425 + band! / 2, 0.425 - band! / 2, Math.SQRT1_2];
   const [far, near] = [outer + rib!, inner - rib!];
   // A neighbour's widened band crosses the ring twice, and passes above at one of the two.
   const crossing = (lens(outer, far, d) - lens(inner, far, d) - lens(outer, near, d) + lens(inner, near, d)) / 2;
@@ -60,7 +60,7 @@ const STRAIGHT: Row[] = [
 ];
 
 const ROUND: Row[] = [
-  ['interlaced-circles', rings, [{}, { band: 0.05, boss: 0.1, rib: 0.03 }, { band: 0.075, boss: 0.24, rib: 0.02 }]],
+  ['interlaced-circles', rings, [{}, { band: 0.05, boss: 0.1, rib: 0.028 }, { band: 0.07, boss: 0.24, rib: 0.022 }]],
   ['fan', fan, [{}, { blades: 5, rib: 0.03 }, { blades: 9, rib: 0.02 }]],
   // two circles of the same radius share two segments
   [

@@ -1,15 +1,25 @@
 import * as z from 'zod';
 import { single } from '../leaves.ts';
+import { cuttingShape } from './cutting.ts';
 import type { Lengths } from './lengths.ts';
 
-export const stencilShape = ({ size, strip, small }: Lengths) =>
-  z
+export const stencilShape = (lengths: Lengths) => {
+  const { size, strip, small } = lengths;
+  return z
     .strictObject({
       bridge: single(
         small('3 mm'),
         'Least width of material between two windows. Default: 3 mm (common practice).',
       ).optional(),
       window: single(small('1.5 mm'), 'Least width of a window. Default: 1.5 mm (common practice).').optional(),
+      touching: z
+        .enum(['by turns', 'held apart', 'alone'])
+        .meta({
+          description:
+            'Repeats that touch at tips or along edges: painted by turns, so that a sheet carries every second one; or held apart by a bridge; or one repeat alone to a sheet. Default: by turns.',
+          examples: ['held apart'],
+        })
+        .optional(),
       gaps: z
         .enum(['open', 'painted'])
         .meta({
@@ -33,8 +43,10 @@ export const stencilShape = ({ size, strip, small }: Lengths) =>
           examples: ['{ across: 18", along: 24" }'],
         })
         .optional(),
+      cutting: cuttingShape(lengths).optional(),
     })
     .meta({
       description: 'How fine the stencil is, and what it is cut from. Default: see each.',
       examples: ['{ bridge: 3 mm }'],
     });
+};

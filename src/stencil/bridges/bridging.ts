@@ -1,6 +1,7 @@
-import type { Finish } from '../../compose/finish.ts';
+import { asDrawn, type Finish, type Standing } from '../../compose/finish.ts';
 import type { Piece } from '../../geometry/path.ts';
-import type { Drawn } from '../../motif/motif.ts';
+import type { Drawn, Part } from '../../motif/motif.ts';
+import { holdApart } from '../apart/hold-apart.ts';
 import { selfNecks } from '../necks.ts';
 import { openingOf } from '../opening.ts';
 import { SLACK } from '../soundness.ts';
@@ -18,6 +19,8 @@ export interface Bridging {
 
 /** Lengths in mm. */
 export interface Bridgework extends Pick<BridgeSettings, 'bridge' | 'window'> {
+  /** What becomes of repeats that touch. */
+  touching: 'by turns' | 'held apart' | 'alone';
   /** How far what fills a gap laps over the paint on either side. */
   lap: number;
 }
@@ -34,7 +37,10 @@ interface Mended {
 }
 
 /** Bridges for the units of a drawing: repeats, corners, medallions, letters, each part by itself. The same unit is bridged once. */
-export async function loadBridging({ bridge, window, lap }: Bridgework): Promise<Bridging> {
+export async function loadBridging(
+  { bridge, window, lap, touching }: Bridgework,
+  colours: Record<Part, string>,
+): Promise<Bridging> {
   const tools = await loadTools();
   const known = new Map<string, Mended[]>();
 
@@ -52,13 +58,32 @@ export async function loadBridging({ bridge, window, lap }: Bridgework): Promise
     return mended;
   };
 
-  return {
-    bridged: (drawn, style) =>
-      mend(drawn, style).map(({ part, sound, bridged }) => ({ part, pieces: [...sound, ...bridged.windows] })),
-    gaps: (drawn, style) =>
-      mend(drawn, style).flatMap(({ part, weak, bridged }): Drawn[] => {
-        const { windows } = fillIn(weak, bridged, lap, { bridge, window }, tools, true);
-        return windows.length > 0 ? [{ part, pieces: windows }] : [];
-      }),
+  /** Parts of one colour go through the same sheets, so they are held apart together. */
+  const repeated = (standing: Standing[]): Drawn[][] => {
+    if (touching !== 'held apart') return asDrawn.repeated(standing);
+    const found = standing.map(({ drawn }) => drawn.map(({ part }): Drawn => ({ part, pieces: [] })));
+    for (const colour of new Set(standing.flatMap(({ drawn }) => drawn.map(({ part }) => colours[part])))) {
+      const places = standing.flatMap(({ drawn }, which) =>
+        drawn.flatMap(({ part }, at) => (colours[part] === colour ? [{ which, at }] : [])),
+      );
+      const stands = places.map(({ which, at }) => ({
+        ...standing[which]!,
+        pieces: standing[which]!.drawn[at]!.pieces,
+      }));
+      holdApart(stands, { bridge, window }, tools).forEach((pieces, n) => {
+        const { which, at } = places[n]!;
+        found[which]![at] = { ...found[which]![at]!, pieces };
+      });
+    }
+    return found.map((drawn) => drawn.filter(({ pieces }) => pieces.length > 0));
   };
+
+  const bridged: Finish['unit'] = (drawn, style) =>
+    mend(drawn, style).map(({ part, sound, bridged: mended }) => ({ part, pieces: [...sound, ...mended.windows] }));
+  const gaps: Finish['unit'] = (drawn, style) =>
+    mend(drawn, style).flatMap(({ part, weak, bridged: mended }): Drawn[] => {
+      const { windows } = fillIn(weak, mended, lap, { bridge, window }, tools, true);
+      return windows.length > 0 ? [{ part, pieces: windows }] : [];
+    });
+  return { bridged: { unit: bridged, repeated }, gaps: { unit: gaps, repeated } };
 }

@@ -62,7 +62,8 @@ function nearestLarge(i: number, known: Known[], around: readonly number[], inde
   let found = -1;
   let least = NEAR;
   for (const j of index.search(box.left - NEAR, box.top - NEAR, box.right + NEAR, box.bottom + NEAR)) {
-    if (j === i || around[j] !== around[i] || known[j]!.area < LARGER * area) continue;
+    const larger = known[j]!.area > area && known[j]!.area >= LARGER * area;
+    if (!larger || around[j] !== around[i]) continue;
     const far = gap(box, known[j]!.box);
     const isLess = far < least || found < 0;
     const isTie = far === least && found >= 0;

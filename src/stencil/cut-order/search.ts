@@ -19,18 +19,19 @@ function counted(): (below: number) => number {
   };
 }
 
-/** Trials for so many stops: enough for little work to be exact, bounded for much. */
-export const trialsFor = (count: number): number => Math.min(150_000, 1_000 + 150 * count);
+/** Trials for so many stops and points: enough for little work to be exact; bounded for much. Free entries settle sooner and cost more. */
+export const trialsFor = (stops: number, points: number): number =>
+  points > stops + 1 ? Math.min(200 + 5 * stops, 5_000) : Math.min(200 + 25 * stops, 12_000);
 
 /**
  * A short round trip through all stops: nearest first, improved, then two neighbouring stretches are made to change places again and
  * again, improved round there, and kept where the trip came out no longer. It stops by count, never by the clock.
  */
-export function shortTour(stops: Stops, trials = trialsFor(stops.first.length - 1)): Tour {
+export function shortTour(stops: Stops, trials = trialsFor(stops.first.length - 1, stops.x.length)): Tour {
   const { order, entry } = nearestFirst(stops);
   const tour = new Tour(stops, order, entry);
   const { count } = tour;
-  if (count < 3 && entry.length === stops.x.length) return tour;
+  if (count < 2) return tour;
   const improver = new Improver(tour, nearestStops(stops, NEAR));
   for (let place = count - 1; place >= 0; place--) improver.look(tour.order[place]!);
   improver.run();

@@ -14,6 +14,9 @@ export class Tour {
   readonly place: Int32Array;
   /** Point by which each stop is entered. */
   readonly entry: Int32Array;
+  /** Where that point is. */
+  private readonly x: Float64Array;
+  private readonly y: Float64Array;
   /** Pairs: a place and the stop that was there, or -1 less a stop and the point by which it was entered. */
   private undone = new Int32Array(1024);
   private changes = 0;
@@ -28,6 +31,8 @@ export class Tour {
     this.entry = entry;
     this.place = new Int32Array(this.count);
     for (let place = 0; place < this.count; place++) this.place[order[place]!] = place;
+    this.x = Float64Array.from(entry, (point) => stops.x[point]!);
+    this.y = Float64Array.from(entry, (point) => stops.y[point]!);
   }
 
   next(stop: number): number {
@@ -49,7 +54,9 @@ export class Tour {
 
   /** Pen-up travel between two stops as they are entered now. */
   way(a: number, b: number): number {
-    return this.apart(this.entry[a]!, this.entry[b]!);
+    const dx = this.x[a]! - this.x[b]!;
+    const dy = this.y[a]! - this.y[b]!;
+    return Math.sqrt(dx * dx + dy * dy);
   }
 
   length(): number {
@@ -60,7 +67,13 @@ export class Tour {
 
   enter(stop: number, point: number): void {
     this.note(-1 - stop, this.entry[stop]!);
+    this.enterAt(stop, point);
+  }
+
+  private enterAt(stop: number, point: number): void {
     this.entry[stop] = point;
+    this.x[stop] = this.stops.x[point]!;
+    this.y[stop] = this.stops.y[point]!;
   }
 
   /** Puts a stop at a place; the caller sees to it that every stop keeps one. */
@@ -129,7 +142,7 @@ export class Tour {
       this.changes -= 2;
       const place = undone[this.changes]!;
       const was = undone[this.changes + 1]!;
-      if (place < 0) this.entry[-1 - place] = was;
+      if (place < 0) this.enterAt(-1 - place, was);
       else {
         this.order[place] = was;
         this.place[was] = place;

@@ -21,7 +21,7 @@ const STEPS = [
   'Measure the bar at the left from 0 to 10 in with the tape you use on the floor. If it is 10 in, print the other pages the same way.',
   'If it is not, write in the job what it measured, make the files again, and print this page again.',
   'The maps show which page goes where. Lay the pages of one drawing out by row and column.',
-  'On each page cut along the broken lines at its left and its top. Lay it on its neighbours so that the round marks fall on one another, and tape it down.',
+  'On each page cut along the broken lines at its left and its top. Lay it on its neighbours so that its cut edges fall on their dotted lines and the round marks on one another, and tape it down.',
 ];
 
 const CAUTION = 'Cut with a sharp blade, away from the body.';
@@ -36,7 +36,7 @@ function notes(job: Job, { factor, planWouldTake, count }: Pages): string[] {
   return [
     ...(Math.abs(factor - 1) > NEAR
       ? [
-          `These pages are drawn ${(factor * 100).toFixed(2)} % of size, for a printer on which 10 in measured ${exact}.`,
+          `These pages are drawn at ${(factor * 100).toFixed(2)} % of size, for a printer on which 10 in measured ${exact}.`,
         ]
       : []),
     ...(planWouldTake === undefined

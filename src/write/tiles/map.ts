@@ -1,9 +1,9 @@
-import type { Box } from '../../geometry/path.ts';
+import type { Box, Point } from '../../geometry/path.ts';
 import { LAY, SMALL_WORDS, WORDS } from './looks.ts';
 import { line, rectangle } from './outlines.ts';
 import type { Spread } from './pages.ts';
 import type { Surface } from './surface.ts';
-import { shortName, tilesOf } from './tiling.ts';
+import { shortName, type Tile, tilesOf } from './tiling.ts';
 
 /** The largest scale of a map. */
 const LARGEST = 1 / 4;
@@ -45,7 +45,17 @@ export function drawMap(surface: Surface, number: number, spread: Spread, room: 
   });
   const size = Math.max(1.6, Math.min(5, 0.42 * scale * step.across, 0.6 * scale * step.along));
   for (const one of tilesOf(tiling)) {
-    const [x, y] = place((one.box.left + one.box.right) / 2, (one.box.top + one.box.bottom) / 2);
+    const [x, y] = place(...middleOf(one, spread, overlap));
     surface.label(shortName(one), { x, y: y + 0.35 * size, size, anchor: 'middle' }, WORDS);
   }
+}
+
+/** The middle of what is kept of a page once it is joined: between its joins, and no farther than the drawing goes. */
+function middleOf({ row, column, box }: Tile, { tiling, box: whole }: Spread, overlap: number): Point {
+  const half = overlap / 2;
+  const left = column === 0 ? box.left : box.left + half;
+  const top = row === 0 ? box.top : box.top + half;
+  const right = Math.min(column === tiling.columns - 1 ? box.right : box.right - half, whole.right);
+  const bottom = Math.min(row === tiling.rows - 1 ? box.bottom : box.bottom - half, whole.bottom);
+  return [(left + Math.max(left, right)) / 2, (top + Math.max(top, bottom)) / 2];
 }

@@ -33,6 +33,9 @@ export async function writeTiles(printed: Printed): Promise<Uint8Array | undefin
     node.set(PDFName.of('Resources'), resources);
     node.set(PDFName.of('Contents'), context.register(context.flateStream(surface.text())));
   }
-  context.assign(resources, context.obj({ Font: { F: type.embed(context, PDFString.of) }, XObject: Object.fromEntries(drawn) }));
+  context.assign(
+    resources,
+    context.obj({ Font: { F: type.embed(context, PDFString.of) }, XObject: Object.fromEntries(drawn) }),
+  );
   return file.save({ useObjectStreams: false, addDefaultPage: false, updateFieldAppearances: false });
 }

@@ -6,9 +6,9 @@ import { layersOf, type Printed, pagePlans } from './pages-drawn.ts';
 import { layerElements, svgSurface } from './svg-surface.ts';
 import { columnName, nameOf, type Tile } from './tiling.ts';
 
-/** `tile-slate-1-2-B.svg`: row 2, column B of `stencil-slate-1.svg`; `tile-plan-2-B.svg` of the plan. */
+/** `tile-slate-1-2-b.svg`: row 2, column B of `stencil-slate-1.svg`; `tile-plan-2-b.svg` of the plan. */
 export const tileFile = (drawing: string, { row, column }: Pick<Tile, 'row' | 'column'>): string =>
-  `tile-${drawing.replace(/^stencil-|\.svg$/g, '')}-${row + 1}-${columnName(column)}.svg`;
+  `tile-${drawing.replace(/^stencil-|\.svg$/g, '')}-${row + 1}-${columnName(column).toLowerCase()}.svg`;
 
 /** Every page of every drawing as an SVG of its own, true to size; none unless the job asks for them. By name. */
 export async function writeTileDrawings(printed: Printed): Promise<Map<string, string>> {
