@@ -13,6 +13,8 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts'],
+    // Ready to run as it is; reading through it would take seconds in every test file.
+    server: { deps: { external: [/pdf-lib\.esm/] } },
     globalSetup: ['tests/cli/build.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,

@@ -15,7 +15,7 @@ export default defineMotif({
   kind: 'border',
   summary: 'Four-leaved flowers of the early pointed arch, each leaf halved along its ridge into two colours.',
   parameters: {
-    leaf: { kind: 'ratio', says: 'width of a leaf as a share of its length', min: 0.3, max: 0.41, default: 0.37 },
+    leaf: { kind: 'ratio', says: 'width of a leaf as a share of its length', min: 0.34, max: 0.41, default: 0.38 },
     rib: {
       kind: 'ratio',
       says: 'width of the ground along the ridge of a leaf as a share of the border',

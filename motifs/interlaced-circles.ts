@@ -46,7 +46,7 @@ export default defineMotif({
   symmetry: 'p4',
   made: 'sheet',
   draw({ across, along }, { band, boss, rib }, page) {
-    // About the middle of its left side of the cell, so that no unit stands on a corner of the field, where it would be quartered.
+    // About the middle of the cell's left side, so that none stands on a corner of the field, where it would be quartered.
     const pen = movedPen(page, ([x, y]) => [x - across / 2, y]);
     const [outer, inner] = [RADIUS + band / 2, RADIUS - band / 2];
     // How near to the middle of a ring above, and how far from it, the arcs of one below end.

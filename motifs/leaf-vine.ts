@@ -43,7 +43,7 @@ export default defineMotif({
   summary: 'A vine that swings from edge to edge, two leaves to every swing.',
   parameters: {
     leaf: { kind: 'ratio', says: 'width of a leaf as a share of its length', min: 0.34, max: 0.43, default: 0.4 },
-    stem: { kind: 'ratio', says: 'width of the stem as a share of the border', min: 0.05, max: 0.075, default: 0.065 },
+    stem: { kind: 'ratio', says: 'width of the stem as a share of the border', min: 0.06, max: 0.095, default: 0.08 },
     rib: {
       kind: 'ratio',
       says: 'width of the ground between two repeats as a share of the border; 0 lets the stem run on',

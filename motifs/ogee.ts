@@ -37,7 +37,7 @@ export default defineMotif({
   symmetry: 'c2mm',
   made: 'sheet',
   draw({ across, along }, { band, gap, rib }, page) {
-    // About the middle of its left side of the cell, so that no unit stands on a corner of the field, where it would be quartered.
+    // About the middle of the cell's left side, so that none stands on a corner of the field, where it would be quartered.
     const pen = movedPen(page, ([x, y]) => [x - across / 2, y]);
     const [sx, sy] = [across, along / RATIO];
     const [cx, cy] = [0.5, RATIO / 2];

@@ -60,10 +60,10 @@ export default defineMotif({
     // A spray of three leaves on the diagonal, from the inner corner of the band.
     const ray = (r: number, angle: number): Point => [base + r * Math.cos(angle), base + r * Math.sin(angle)];
     const reach = 1 - base;
-    leaf(unit, ray(0.36 * reach, Math.PI / 4), ray(1.28 * reach, Math.PI / 4), 0.25 * reach);
+    leaf(unit, ray(0.4 * reach, Math.PI / 4), ray(1.28 * reach, Math.PI / 4), 0.24 * reach);
     for (const side of [-1, 1]) {
-      const angle = Math.PI / 4 + side * 0.47;
-      leaf(unit, ray(0.17 * reach, angle), ray(0.88 * reach, angle), 0.17 * reach);
+      const angle = Math.PI / 4 + side * 0.42;
+      leaf(unit, ray(0.17 * reach, angle), ray(0.88 * reach, angle), 0.15 * reach);
     }
   },
   draw({ across, along }, { strand, base, rib }, pen) {

@@ -35,7 +35,7 @@ export default defineMotif({
   symmetry: 'cm',
   made: 'sheet',
   draw({ across, along }, { band, gap, rib }, page) {
-    // About the middle of its far side of the cell, so that no unit stands on a corner of the field, where it would be quartered.
+    // About the middle of the cell's far side, so that none stands on a corner of the field, where it would be quartered.
     const pen = movedPen(page, ([x, y]) => [x, y - along / 2]);
     const [rx, ry] = [across / 2, along / 2];
     // The scales in front stand 1 to the right and left and 1 nearer; each leaves a hollow of this radius about its middle.

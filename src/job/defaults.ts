@@ -1,5 +1,5 @@
 import { inches, MM_PER_INCH, type System } from '../units/index.ts';
-import type { Paper, Range } from './job.ts';
+import type { Cutting, Paper, Range } from './job.ts';
 
 /** Values that hold where the job says nothing, in mm. Each is stated in the schema. */
 export const STEP: Record<System, number> = { inch: MM_PER_INCH / 16, metric: 1 };

@@ -129,6 +129,8 @@ export interface Job {
     window: number;
     /** Repeats that touch are cut and painted `by turns`, or `held apart` by a bridge, or each `alone`, one to a sheet. */
     touching: 'by turns' | 'held apart' | 'alone';
+    /** How the corners are that bridges cut into windows. */
+    corners: 'sharp' | 'round';
     /** The gaps that bridges leave in the paint stay `open`, or are `painted` through a further sheet. */
     gaps: 'open' | 'painted';
     /** How far that sheet's windows lap over what is painted already, mm. */

@@ -18,6 +18,13 @@ export interface Placement {
   open: number[];
 }
 
+/** One opening to be cut: which one, and the end of its outer ring's sides at which the blade goes in (see cut-order/entry.ts). */
+export interface SheetCut {
+  kind: 'window' | 'key';
+  index: number;
+  entry: number;
+}
+
 /** The piece of film or card, windows only. Sheet coordinates: mm, origin at the centre of the work the sheet carries, y down. */
 export interface Sheet {
   /** `stencil-<colour>-<n>.svg` */
@@ -28,6 +35,8 @@ export interface Sheet {
   outline: Box;
   windows: Piece[];
   keys: Key[];
+  /** Windows and keys in the order of cutting, each once. Without it: windows, then keys, each from its own start. */
+  cuts?: SheetCut[];
   /** In the order of work: placements of one pass lie apart, the next pass fills between. */
   passes: Placement[][];
 }

@@ -6,6 +6,7 @@ import type { Schedule } from '../marks/schedule.ts';
 import type { Drawn } from '../motif/motif.ts';
 import type { Site } from '../site/site.ts';
 import type { BridgeCost } from '../stencil/bridges/cost.ts';
+import { withCuts } from '../stencil/cut-order/sheet-cuts.ts';
 import type { Sheet } from '../stencil/sheet.ts';
 import { writeJobSheet } from './job-sheet.ts';
 import { writeLayout } from './layout.ts';
@@ -38,7 +39,9 @@ const PICTURE = 1600;
 
 /** Every file of a job, by name, in memory. */
 export async function writeFiles(finished: Finished): Promise<Map<string, string | Uint8Array>> {
-  const { job, motifs, fit, layout, drawing, repeat, sheets, schedule } = finished;
+  const { job, motifs, fit, layout, drawing, repeat, schedule } = finished;
+  const { cutting } = job.stencil;
+  const sheets = finished.sheets.map((sheet) => withCuts(sheet, cutting.entry));
   const plan = await writePlan(drawing, layout, job, motifs);
   const files = new Map<string, string | Uint8Array>([
     ['layout.json', writeLayout(layout, fit, job, motifs, sheets, drawing.lettering)],
@@ -49,7 +52,7 @@ export async function writeFiles(finished: Finished): Promise<Map<string, string
     ['template.svg', await writeTemplate(repeat, layout, job)],
     ['job-sheet.html', await writeJobSheet(finished)],
   ]);
-  for (const sheet of sheets) files.set(sheet.file, await tidySvg(writeStencil(sheet)));
+  for (const sheet of sheets) files.set(sheet.file, await tidySvg(writeStencil(sheet, cutting)));
   const tiles = await writeTiles(finished);
   if (tiles) files.set('tiles.pdf', tiles);
   for (const [name, text] of await writeTileDrawings(finished)) files.set(name, text);

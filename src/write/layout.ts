@@ -3,10 +3,10 @@ import type { Lettered } from '../compose/drawing.ts';
 import type { Fit, Layout } from '../fit/layout.ts';
 import { boxWidth } from '../geometry/measure.ts';
 import type { Box } from '../geometry/path.ts';
-import type { Job, MotifChoice, Way } from '../job/job.ts';
+import type { Cutting, Job, MotifChoice, Way } from '../job/job.ts';
 import type { Sheet } from '../stencil/sheet.ts';
 import { tapedParts } from '../stencil/taped.ts';
-import { sheetOrigin } from './stencil.ts';
+import { lineOrder, sheetOrigin } from './stencil.ts';
 import { printedPages } from './tiles/pages.ts';
 
 /** To 1e-9 mm, so that what is written still adds up to a millionth; no minus nought. */
@@ -63,6 +63,15 @@ const letteredAs = (line: Lettered) => ({
   stands: line.stands.map(({ foot, turn }) => [...foot, turn]),
 });
 
+/** How a sheet's file is to be cut: the ids of its lines in their order, and what was done with them. */
+const cutAs = (sheet: Sheet, { outline, mirrored, overcut, lines }: Cutting) => ({
+  order: lineOrder(sheet, { outline }).join(' '),
+  outline,
+  mirrored,
+  overcut,
+  lines,
+});
+
 /** Everything the written files were made from: the chosen layout, the motifs, the colours, and how every sheet is laid. JSON text. */
 export function writeLayout(
   layout: Layout,
@@ -98,6 +107,7 @@ export function writeLayout(
       windows: sheet.windows.length,
       keys: sheet.keys.length,
       origin: sheetOrigin(sheet),
+      cut: cutAs(sheet, job.stencil.cutting),
       passes: sheet.passes.map((pass) => pass.map(({ turn, x, y, open }) => ({ turn, x, y, open }))),
     })),
     ...(print ? { print } : {}),

@@ -1,20 +1,43 @@
+import type { Piece, Point, Ring } from '../geometry/path.ts';
+import { movePiece } from '../geometry/transform.ts';
+import { CUTTING } from '../job/defaults.ts';
+import type { Cutting } from '../job/job.ts';
+import { startedAt } from '../stencil/cut-order/entry.ts';
+import { plainCuts } from '../stencil/cut-order/sheet-cuts.ts';
 import type { Sheet } from '../stencil/sheet.ts';
 import { formatMm } from './number.ts';
+import { overcutText } from './overcut.ts';
 import { pathText } from './path.ts';
 import { element, escapeText } from './svg.ts';
 
 /** Width of the lines drawn, mm; the cut runs along their middle. */
 const LINE = 0.2;
-const WINDOW = '#000';
-const KEY = '#06c';
 
-const NOTE =
-  '<!-- Every line is cut. Black: windows, painted through. Blue: keys that line the sheet up, not painted through. ' +
-  'The edge of the drawing is the edge of the sheet. -->';
+/** Says that the sheet is mirrored; the check looks for these words. */
+const MIRRORED = 'Mirrored for cutting from the back.';
+
+function note({ lines, outline, overcut }: Cutting): string {
+  const says = [
+    `Every path says in data-line what is done with it, and each kind of line has a colour of its own: cut (${lines.cut}) goes through the sheet, draw (${lines.draw}) is only drawn, crease (${lines.crease}) is scored for folding. A kind that does not occur is not needed here.`,
+    'Paths named window are painted through; paths named key line the sheet up and are covered before painting.',
+    'Paths stand in the order of cutting, what lies inside first, and begin where the blade goes in.',
+    {
+      cut: 'The path named outline is the edge of the sheet, cut last.',
+      draw: 'The path named outline is the edge of the sheet, drawn only.',
+      none: 'The edge of the drawing is the edge of the sheet.',
+    }[outline],
+  ];
+  if (overcut > 0) {
+    says.push(
+      `Every cut comes back to its start and runs on along its own first stretch by ${formatMm(overcut)} mm, for a blade that trails.`,
+    );
+  }
+  return `<!-- ${says.join(' ')} -->`;
+}
 
 const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
-function description({ windows, keys, passes, outline }: Sheet): string {
+function description({ windows, keys, passes, outline }: Sheet, { mirrored }: Cutting): string {
   const [wide, high] = [formatMm(outline.right - outline.left), formatMm(outline.bottom - outline.top)];
   const guides = keys.filter(({ kind }) => kind === 'guide').length;
   const sentences = [
@@ -28,6 +51,7 @@ function description({ windows, keys, passes, outline }: Sheet): string {
     );
   }
   if (keys.length > 0) sentences.push('Cover the keys with tape before painting.');
+  if (mirrored) sentences.push(MIRRORED);
   sentences.push('Cut with a sharp blade, away from the body.');
   return sentences.join(' ');
 }
@@ -38,32 +62,70 @@ export const sheetOrigin = ({ outline }: Pick<Sheet, 'outline'>): [x: number, y:
   -outline.top,
 ];
 
+/** One line of the file, its holes (none, once bridges are cut) before it. */
+interface Line {
+  id: string;
+  kind: 'cut' | 'draw';
+  key?: string;
+  piece: Piece;
+  /** The end of the outer ring's sides at which the blade goes in. */
+  entry: number;
+}
+
+function outlineOf({ left, top, right, bottom }: Sheet['outline'], kind: Cutting['outline']): Line[] {
+  if (kind === 'none') return [];
+  const corners: Point[] = [
+    [right, top],
+    [right, bottom],
+    [left, bottom],
+    [left, top],
+  ];
+  const ring: Ring = { start: [left, top], sides: corners.map((to) => ({ kind: 'line', to })) };
+  return [{ id: 'outline', kind, piece: [ring], entry: 0 }];
+}
+
+/** Every line of a sheet, in the order of the file. */
+function linesOf(sheet: Sheet, outline: Cutting['outline']): Line[] {
+  const { windows, keys, cuts = plainCuts(sheet) } = sheet;
+  const openings = cuts.map(({ kind, index, entry }): Line => {
+    const id = `${kind}-${index + 1}`;
+    if (kind === 'window') return { id, kind: 'cut', piece: windows[index]!, entry };
+    return { id, kind: 'cut', key: keys[index]!.kind, piece: keys[index]!.piece, entry };
+  });
+  return [...openings, ...outlineOf(sheet.outline, outline)];
+}
+
+/** The ids of a sheet's lines in the order in which they are cut or drawn. */
+export const lineOrder = (sheet: Sheet, { outline }: Pick<Cutting, 'outline'> = CUTTING): string[] =>
+  linesOf(sheet, outline).map(({ id }) => id);
+
 /**
- * One sheet as a file to cut from: SVG 1.1, true size, one user unit a millimetre, one path a window and a key, no groups,
- * nothing moved. Windows are black and keys blue; everything drawn is cut. Curves stay cubics.
+ * One sheet as a file to cut from: SVG 1.1, true size, one user unit a millimetre, one path a window and a key in the order of
+ * cutting, no groups, nothing moved, nothing filled. What is done with a line stands in its `data-line` and in its colour. Curves stay
+ * cubics. Where the blade runs on past the start, `data-overcut` says by how many mm, and the path is left open.
  */
-export function writeStencil(sheet: Sheet): string {
-  const { windows, keys, outline, colour, says } = sheet;
+export function writeStencil(sheet: Sheet, cutting: Cutting = CUTTING): string {
+  const { outline, colour, says } = sheet;
   const origin = sheetOrigin(sheet);
   const [width, height] = [formatMm(outline.right - outline.left), formatMm(outline.bottom - outline.top)];
-  const look = (stroke: string) => ({ fill: 'none', stroke, 'stroke-width': LINE });
-  const lines = [
-    element('title', {}, escapeText(`Stencil for ${colour}: ${says}`)),
-    element('desc', {}, escapeText(description(sheet))),
-    NOTE,
-    ...windows.map((piece, n) =>
-      element('path', { id: `window-${n + 1}`, 'data-line': 'cut', ...look(WINDOW), d: pathText(piece, origin) }),
-    ),
-    ...keys.map(({ kind, piece }, n) =>
-      element('path', {
-        id: `key-${n + 1}`,
-        'data-line': 'cut',
-        'data-key': kind,
-        ...look(KEY),
-        d: pathText(piece, origin),
-      }),
-    ),
-  ];
+  const { mirrored, overcut, lines } = cutting;
+  // A mirrored ring runs the other way round, which is all the same to a blade.
+  const across = ([x, y]: Point): Point => [outline.left + outline.right - x, y];
+  const drawn = linesOf(sheet, cutting.outline).map(({ id, kind, key, piece, entry }) => {
+    const rings = [...piece.slice(1), startedAt(piece[0]!, entry)];
+    const placed = mirrored ? movePiece(rings, across) : rings;
+    const isOver = overcut > 0 && kind === 'cut';
+    return element('path', {
+      id,
+      'data-line': kind,
+      'data-key': key,
+      'data-overcut': isOver ? formatMm(overcut) : undefined,
+      fill: 'none',
+      stroke: lines[kind],
+      'stroke-width': LINE,
+      d: isOver ? placed.map((ring) => overcutText(ring, overcut, origin)).join('') : pathText(placed, origin),
+    });
+  });
   const size = {
     xmlns: 'http://www.w3.org/2000/svg',
     version: '1.1',
@@ -71,5 +133,11 @@ export function writeStencil(sheet: Sheet): string {
     height: `${height}mm`,
     viewBox: `0 0 ${width} ${height}`,
   };
-  return `${element('svg', size, `\n${lines.join('\n')}\n`)}\n`;
+  const all = [
+    element('title', {}, escapeText(`Stencil for ${colour}: ${says}`)),
+    element('desc', {}, escapeText(description(sheet, cutting))),
+    note(cutting),
+    ...drawn,
+  ];
+  return `${element('svg', size, `\n${all.join('\n')}\n`)}\n`;
 }

@@ -22,6 +22,8 @@ export async function tidySvg(text: string): Promise<string> {
           // Cutters are fed the corners and cubics that were drawn, not arcs or lines that come near them.
           makeArcs: { threshold: 0, tolerance: 0 },
           straightCurves: false,
+          // A cut that runs on past its start is one stroke of the blade: it is not closed and begun anew there.
+          convertToZ: false,
           convertToQ: false,
           smartArcRounding: false,
           collapseRepeated: false,

@@ -1,5 +1,6 @@
 import { type Claim, DRAWN, list, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
+import { isInset } from '../measure/field.ts';
 import { across, along, frameOf, outside } from '../measure/frame.ts';
 import { lookAtJoins } from '../measure/joins.ts';
 import { MIRROR_ACROSS, MIRROR_ALONG, type Move, moveOutline, placing } from '../measure/move.ts';
@@ -12,8 +13,10 @@ import type { Frame } from '../read/outline.ts';
 import type { Painted, Plan } from '../read/plan.ts';
 
 const FILE = 'plan.svg';
-/** How much more or less the repeats of one pair of sides may reach in than those of the other, as a share of the border. */
+/** How much more or less the repeats of one pair of sides may reach in or out than those of the other, drawn out otherwise, as a share of the border. */
 const DRAWN_OUT = 0.002;
+/** Pitches of two pairs of sides nearer to each other than this are the same, mm. */
+const PITCHES_ALIKE = 1e-3;
 
 /** Borders lie evenly round the work, whole repeats on every side, and the field lies evenly inside them. */
 export default async function border(set: FileSet): Promise<Claim[]> {
@@ -39,9 +42,13 @@ const spread = (values: readonly number[]): number => Math.max(...values) - Math
 /** The strip between the edge of the work and the field is as wide as border and reserve. */
 function strips({ painted, ground }: Plan, { layout }: LayoutFile): Claim {
   const field = painted.filter(isField);
-  if (field.length === 0) return unproven(FILE, 'the field lies evenly inside the work', 'no field is painted');
+  if (!field.some((piece) => !isInset(piece)))
+    return unproven(FILE, 'the field lies evenly inside the work', 'no field is painted');
   const work = frameOf(ground.map((outline) => outline.frame));
-  const found = margins(frameOf(field.map((piece) => piece.outline.frame)), work);
+  // Insets show the symmetry they have by themselves; only what stands round them is even for certain.
+  const around = field.filter((piece) => !isInset(piece));
+  const found = margins(frameOf(around.map((piece) => piece.outline.frame)), work);
+  const all = margins(frameOf(field.map((piece) => piece.outline.frame)), work);
   const along = layout.border + layout.reserve.along;
   const across = layout.border + layout.reserve.across;
   const due = [along, along, across, across];
@@ -49,7 +56,7 @@ function strips({ painted, ground }: Plan, { layout }: LayoutFile): Claim {
   const holds =
     spread(found.slice(0, 2)) <= DRAWN &&
     spread(found.slice(2)) <= DRAWN &&
-    found.every((at, i) => at >= due[i]! - DRAWN);
+    all.every((at, i) => at >= due[i]! - DRAWN);
   return stated(FILE, 'the field lies evenly inside the work', holds, list(found), `${list(due)}, to ${DRAWN}`);
 }
 
@@ -78,9 +85,13 @@ async function band(ring: Ring, file: LayoutFile): Promise<Claim[]> {
   };
   const outer = measured((frame, at) => margins(frame, edge)[at]!);
   const inner = measured((frame, at) => depth(frame, edge, at));
-  // Two pairs of sides have pitches of their own, which may show a little in how far slanting shapes reach in.
-  const pairs = [inner.slice(0, 2), inner.slice(2)];
-  const even = Math.max(spread(outer), ...pairs.map(spread)) <= DRAWN && spread(inner) <= DRAWN + DRAWN_OUT * width;
+  // Two pairs of sides have pitches of their own, which may show a little in how far slanting shapes reach in, and out where they stand clear of the edge.
+  const pairs = [outer, inner].flatMap((found) => [found.slice(0, 2), found.slice(2)]);
+  const [short, long] = (['near', 'left'] as const).map((side) => facing(ring, side));
+  const isDrawnOut = Math.abs(short!.length / short!.count - long!.length / long!.count) > PITCHES_ALIKE;
+  const reach = isDrawnOut ? DRAWN + DRAWN_OUT * width : DRAWN;
+  const clear = Math.min(...outer) > DRAWN ? reach : DRAWN;
+  const even = Math.max(...pairs.map(spread)) <= DRAWN && spread(inner) <= reach && spread(outer) <= clear;
   const keeps = Math.min(...outer) >= -DRAWN && Math.max(...inner) <= width + DRAWN;
   const says = `from ${list(outer)} to ${list(inner)}`;
   return [

@@ -69,6 +69,14 @@ const sheet = z.object({
   windows: z.number().int().min(0),
   keys: z.number().int().min(0),
   origin: z.tuple([mm, mm]),
+  /** What a cutter is given: the ids of the lines in their order, how far the blade runs on, the colour of each kind of line. */
+  cut: z.object({
+    order: z.string(),
+    outline: z.enum(['cut', 'draw', 'none']),
+    mirrored: z.boolean(),
+    overcut: mm.min(0),
+    lines: z.record(z.string(), z.string()),
+  }),
   passes: z.array(z.array(placement)),
 });
 

@@ -1,4 +1,5 @@
 import svgpath from 'svgpath';
+import { nameLongRuns } from './long-runs.ts';
 import { makeOutline, type Outline, shiftOutline } from './outline.ts';
 import { type Read, read, refuse } from './read.ts';
 
@@ -61,7 +62,10 @@ export function readPath(text: string, known: Map<string, Read<ReadPath>> = new 
 const tooFar = () => refuse('a path has a point more than a kilometre away');
 
 function readWhole(text: string): Read<ReadPath> {
-  const path = svgpath(text) as ReturnType<typeof svgpath> & { err: string; segments: (string | number)[][] };
+  const path = svgpath(nameLongRuns(text)) as ReturnType<typeof svgpath> & {
+    err: string;
+    segments: (string | number)[][];
+  };
   if (path.err) return refuse(`a path cannot be read: ${path.err.replace(/^SvgPath: /, '')}`);
   path.abs().unshort().unarc();
   const all: ReadPath = { outlines: [], open: 0 };

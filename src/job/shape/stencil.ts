@@ -20,6 +20,14 @@ export const stencilShape = (lengths: Lengths) => {
           examples: ['held apart'],
         })
         .optional(),
+      corners: z
+        .enum(['sharp', 'round'])
+        .meta({
+          description:
+            'The corners where a bridge meets a window: sharp, or rounded so that film does not tear there. Default: sharp.',
+          examples: ['round'],
+        })
+        .optional(),
       gaps: z
         .enum(['open', 'painted'])
         .meta({

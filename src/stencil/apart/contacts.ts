@@ -1,9 +1,10 @@
 import type { Piece, Point } from '../../geometry/path.ts';
-import { type Clipper, grown, outers, type Paths64, squareMm, UNITS_PER_MM } from '../clip.ts';
-import { SLIVER } from '../soundness.ts';
+import { type Clipper, grown, outers, type Paths64, piecePaths, squareMm, UNITS_PER_MM } from '../clip.ts';
+import { SLACK, SLIVER } from '../soundness.ts';
 
-/** Strips reach so much past the place where two shapes come too near, mm. */
+/** Strips reach so much past the place where two shapes come too near, mm; then so many widths further, until what is left keeps its distance. */
 const PAST = 0.05;
+const FURTHER = [0, 0.25, 0.5, 0.75, 1];
 /** A place more bent than this is none that a straight strip can hold apart: its depth, in widths of the strip. */
 const BENT = 1.4;
 /** A place so little longer than deep, or less, does not show by its own shape which way it runs. */
@@ -101,8 +102,19 @@ export function contactStrips(clipper: Clipper, one: Paths64, other: Paths64, wi
     if (2 * deep > BENT * width) return [];
     const at = (t: number, off: number): Point => [x + t * ux - off * uy, y + t * uy + off * ux];
     const h = width / 2;
-    const start = at(from - PAST, -h);
-    const ends = [at(to + PAST, -h), at(to + PAST, h), at(from - PAST, h), start];
-    return [[{ start, sides: ends.map((end) => ({ kind: 'line', to: end }) as const) }]];
+    const strip = (past: number): Piece => {
+      const start = at(from - past, -h);
+      const ends = [at(to + past, -h), at(to + past, h), at(from - past, h), start];
+      return [{ start, sides: ends.map((end) => ({ kind: 'line', to: end }) as const) }];
+    };
+    const keepsApart = (piece: Piece): boolean => {
+      const [a, b] = [one, other].map((shape) =>
+        grown(clipper, Clipper.difference(shape, piecePaths(piece), FillRule.NonZero), width / 2 - SLACK / 2),
+      ) as [Paths64, Paths64];
+      const near = Clipper.intersect(Clipper.intersect(a, b, FillRule.NonZero), [place], FillRule.NonZero);
+      return outers(clipper, near, SLIVER / 100).length === 0;
+    };
+    const strips = FURTHER.map((widths) => strip(PAST + widths * width));
+    return [strips.find(keepsApart) ?? strips[0]!];
   });
 }

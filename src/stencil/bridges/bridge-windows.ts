@@ -12,6 +12,7 @@ import type { Bridge, Bridged, BridgeSettings, Unmended } from './bridge.ts';
 import { cutStrips } from './cut-strips.ts';
 import { neckStrip } from './neck.ts';
 import { outlinesOf } from './outline.ts';
+import { roundCorners } from './round-corners.ts';
 import { middleOfSpan, stripOf } from './span.ts';
 import { chooseForUnit } from './unit.ts';
 
@@ -146,6 +147,8 @@ export function bridgeUnit(windows: Piece[], settings: BridgeSettings, { boolean
     }
     unmended.push(...faultsOf(found));
   }
-  const left = groups.flat();
+  const { round = 0 } = settings;
+  const strips = bridges.map(({ piece }) => piece);
+  const left = round > 0 ? roundCorners(groups.flat(), strips, round) : groups.flat();
   return { windows: left, bridges, lost: before > 0 ? 1 - areaOf(left) / before : 0, unmended };
 }

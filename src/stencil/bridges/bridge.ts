@@ -10,6 +10,8 @@ export interface BridgeSettings {
   atLeastTwoOver?: number;
   /** `letter`: bridges stand upright in pairs, above and below a counter. Otherwise they follow the shape's own symmetry. */
   style?: 'motif' | 'letter';
+  /** Radius of the corners that bridges cut into windows; 0, or not said, for sharp ones. */
+  round?: number;
   /** Windows may touch, since no two of them are cut side by side: what lies between two of them is not looked at. */
   apart?: boolean;
 }

@@ -17,8 +17,13 @@ export interface Bridging {
   gaps: Finish;
 }
 
+/** Radius of rounded corners, as a share of a bridge's width. */
+const ROUND = 1 / 3;
+
 /** Lengths in mm. */
 export interface Bridgework extends Pick<BridgeSettings, 'bridge' | 'window'> {
+  /** How the corners are that bridges cut into windows. */
+  corners: 'sharp' | 'round';
   /** What becomes of repeats that touch. */
   touching: 'by turns' | 'held apart' | 'alone';
   /** How far what fills a gap laps over the paint on either side. */
@@ -38,10 +43,11 @@ interface Mended {
 
 /** Bridges for the units of a drawing: repeats, corners, medallions, letters, each part by itself. The same unit is bridged once. */
 export async function loadBridging(
-  { bridge, window, lap, touching }: Bridgework,
+  { bridge, window, lap, touching, corners }: Bridgework,
   colours: Record<Part, string>,
 ): Promise<Bridging> {
   const tools = await loadTools();
+  const round = corners === 'round' ? ROUND * bridge : 0;
   const known = new Map<string, Mended[]>();
 
   const mend = (drawn: Drawn[], style: 'motif' | 'letter'): Mended[] => {
@@ -52,7 +58,7 @@ export async function loadBridging(
       const weak = pieces.filter((piece) => isWeak(piece, bridge, tools));
       const sound = pieces.filter((piece) => !weak.includes(piece));
       // Pieces of a repeat are sorted onto sheets later, so that no two lie too near each other.
-      return { part, sound, weak, bridged: bridgeUnit(weak, { bridge, window, style, apart: true }, tools) };
+      return { part, sound, weak, bridged: bridgeUnit(weak, { bridge, window, style, apart: true, round }, tools) };
     });
     known.set(key, mended);
     return mended;

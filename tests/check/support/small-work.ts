@@ -111,6 +111,14 @@ const onLine = (x: number, tip: number, foot: number): Point[] => [
   [x - 2.5, foot],
 ];
 
+const cut = (order: string) => ({
+  order,
+  outline: 'none',
+  mirrored: false,
+  overcut: 0,
+  lines: { cut: '#000', draw: '#00f', crease: '#f00' },
+});
+
 const sheets = [
   {
     file: 'stencil-blue-1.svg',
@@ -119,6 +127,7 @@ const sheets = [
     windows: 2,
     keys: 3,
     origin: [420, 130] as Point,
+    cut: cut('window-1 window-2 key-1 key-2 key-3'),
     passes: [0, 200].flatMap((x) =>
       [0, 1].map((odd) =>
         rows.filter((_, at) => at % 2 === odd).map((y): Placement => ({ turn: 0, x, y, open: x === 0 ? [0, 1] : [0] })),
@@ -137,6 +146,7 @@ const sheets = [
     windows: 1,
     keys: 1,
     origin: [80, 70] as Point,
+    cut: cut('window-1 key-1'),
     passes: [0, 1].map((odd) =>
       places
         .filter((_, at) => at % 2 === odd)
