@@ -41,7 +41,7 @@ export default defineMotif({
       kind: 'ratio',
       says: 'width of the ground where strands cross and repeats part as a share of the border',
       min: 0.03,
-      max: 0.06,
+      max: 0.054,
       default: 0.05,
     },
   },

@@ -17,7 +17,7 @@ export default defineMotif({
       says: 'width of the ground between two bars, and along the mitre, as a share of the block',
       min: 0.025,
       max: 0.06,
-      default: 0.045,
+      default: 0.05,
     },
   },
   ratio: 1,

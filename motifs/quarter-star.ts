@@ -23,7 +23,7 @@ export default defineMotif({
       says: 'width of the ground between two points as a share of the block',
       min: 0.025,
       max: 0.045,
-      default: 0.032,
+      default: 0.041,
     },
   },
   ratio: 1,

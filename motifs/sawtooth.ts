@@ -20,7 +20,7 @@ export default defineMotif({
     base: {
       kind: 'ratio',
       says: 'foot of a tooth as a share of its repeat; 1 lets them meet',
-      min: 0.75,
+      min: 0.7,
       max: 1,
       default: 1,
     },

@@ -224,30 +224,39 @@ describe('other faces, bends and borders: every claim holds', () => {
     [
       'bent, in a stencil face of several pieces a letter',
       [
-        'overall: { across: 800, along: 600 }',
+        'overall: { across: 540, along: 400 }',
         'field: { motif: pinwheel, alternate: checker, pitch: { across: 50 to 70 } }',
-        'border: { motif: plain-band, width: 60 to 70 }',
+        'border: { motif: plain-band, width: 50 to 60 }',
         'lettering:',
-        '  - { text: ROB A, font: ./stencil.woff, width: 300, arc: -30 }',
-        '  - { text: HILL, place: far, cap height: 40 }',
+        '  - { text: ROB A, font: ./stencil.woff, width: 180, arc: -30 }',
+        '  - { text: HILL, place: far, cap height: 30 }',
       ],
     ],
     [
       'in a border that reverses at its centre',
       [
-        'overall: { across: 900, along: 500 }',
+        'overall: { across: 700, along: 400 }',
         'field: { motif: checkerboard, pitch: { across: 80 to 120 } }',
         'border: { motif: guilloche, width: 60 to 80, turn: own }',
         'lettering: { text: "1757", place: near }',
       ],
     ],
     [
+      'with bridges through its islands',
+      [
+        'overall: { across: 600, along: 300 }',
+        'field: { motif: checkerboard, pitch: { across: 60 to 90 } }',
+        'border: { motif: none }',
+        'lettering: { text: A ROOD 1689, cap height: 60 }',
+      ],
+    ],
+    [
       'in one that runs round',
       [
-        'overall: { across: 900, along: 600 }',
+        'overall: { across: 760, along: 400 }',
         'field: { motif: checkerboard, pitch: { across: 80 to 120 } }',
         'border: { motif: greek-key, width: 70 to 90, run: round }',
-        'lettering: { text: LET US IN, place: far, cap height: 50 }',
+        'lettering: { text: LET US IN, place: far, cap height: 45 }',
       ],
     ],
   ])('%s', async (_, lines) => {

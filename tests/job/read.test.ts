@@ -3,6 +3,14 @@ import type { Job } from '../../src/job/job.ts';
 import { readJob } from '../../src/job/read.ts';
 import { KNOWN } from './known.ts';
 
+const USUAL_CUTTING = {
+  outline: 'cut',
+  mirrored: false,
+  overcut: 0,
+  entry: 'free',
+  lines: { cut: '#000000', draw: '#0066cc', crease: '#cc3300' },
+};
+
 function good(text: string, file = 'back-passage.job.yaml'): Job {
   const read = readJob(text, file, KNOWN);
   if (!read.ok) throw new Error(JSON.stringify(read.issues, null, 1));
@@ -70,7 +78,7 @@ describe('the smallest useful job', () => {
         'medallion-alternate': 'brick',
         lettering: 'navy',
       },
-      stencil: { bridge: 3, window: 1.5, sheet: { across: 457.2, along: 609.6, rim: 25.4 } },
+      stencil: { bridge: 3, window: 1.5, sheet: { across: 457.2, along: 609.6, rim: 25.4 }, cutting: USUAL_CUTTING },
     }));
 });
 
@@ -144,7 +152,7 @@ stencil: { bridge: 4 mm, window: 2 mm, sheet: { across: 12", rim: 0 } }
       'medallion-alternate': 'brick red',
       lettering: 'navy',
     },
-    stencil: { bridge: 4, window: 2, sheet: { across: 304.8, along: 609.6, rim: 0 } },
+    stencil: { bridge: 4, window: 2, sheet: { across: 304.8, along: 609.6, rim: 0 }, cutting: USUAL_CUTTING },
   });
 });
 

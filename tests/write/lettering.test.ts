@@ -25,6 +25,15 @@ interface Written extends Omit<Lettered, keyof Edges | 'stands'> {
 }
 type Edges = Record<'left' | 'right' | 'top' | 'bottom', number>;
 
+type Foot = [x: number, y: number, turn: number];
+
+/** Centre of the circle through three points, by the determinant of their squares. */
+function centreOf([ax, ay]: Foot, [bx, by]: Foot, [cx, cy]: Foot): [number, number] {
+  const d = 2 * (ax * (by - cy) + bx * (cy - ay) + cx * (ay - by));
+  const [a, b, c] = [ax * ax + ay * ay, bx * bx + by * by, cx * cx + cy * cy];
+  return [(a * (by - cy) + b * (cy - ay) + c * (ay - by)) / d, (a * (cx - bx) + b * (ax - cx) + c * (bx - ax)) / d];
+}
+
 let lines: [Written, Written];
 let work: { across: number; along: number };
 let page: string;
@@ -65,10 +74,15 @@ describe('layout.json', () => {
     const [name, year] = lines;
     expect(name.stands).toHaveLength('HEY & ME'.length);
     for (const [, y, turn] of name.stands) expect([y, turn]).toEqual([name.base, 0]);
-    // The feet of a bent line lie on one circle whose topmost point is the base line on the axis.
-    const radii = year.stands.map(([x, y]) => (x! ** 2 + (y! - year.base) ** 2) / (2 * (y! - year.base)));
-    for (const radius of radii) expect(radius / radii[0]!).toBeCloseTo(1, 5);
-    expect(radii[0]!).toBeGreaterThan(0);
+    // The feet of a bent line lie on one circle, each letter turned as the circle is there: its centre is found from three of them.
+    const [a, b, , c] = year.stands as [number[], number[], number[], number[]];
+    const [x, y] = centreOf(a as Foot, b as Foot, c as Foot);
+    const radius = Math.hypot(a[0]! - x, a[1]! - y);
+    for (const [u, v, turn] of year.stands as Foot[]) {
+      expect(Math.hypot(u - x, v - y)).toBeCloseTo(radius, 5);
+      expect(Math.atan2(u - x, y - v)).toBeCloseTo(turn, 7);
+    }
+    expect(y - radius).toBeCloseTo(year.base, 5);
   });
 });
 

@@ -4,6 +4,7 @@ import svgpath from 'svgpath';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { pieceArea } from '../../src/geometry/measure.ts';
 import type { Piece } from '../../src/geometry/path.ts';
+import { CUTTING } from '../../src/job/defaults.ts';
 import type { Sheet } from '../../src/stencil/sheet.ts';
 import { sheetOrigin, writeStencil } from '../../src/write/stencil.ts';
 import { tidySvg } from '../../src/write/tidy.ts';
@@ -112,12 +113,13 @@ describe('a written sheet', () => {
       expect(ids).toEqual([
         ...sheet.windows.map((_, n) => `window-${n + 1}`),
         ...sheet.keys.map((_, n) => `key-${n + 1}`),
+        'outline',
       ]);
       for (const { name, attributes } of elements) {
         expect(attributes.transform).toBeUndefined();
         if (name !== 'path') continue;
         expect(attributes).toMatchObject({ 'data-line': 'cut', fill: 'none' });
-        expect(numbersOf(attributes.d!).letters).toMatch(/^(M[LC]+Z)+$/);
+        expect(numbersOf(attributes.d!).letters).toMatch(/^M[LC]+Z$/);
       }
       const kinds = elements
         .filter(({ attributes }) => attributes.id?.startsWith('key'))
@@ -142,7 +144,7 @@ describe('a written sheet', () => {
 
   test('says in plain words what it is, and what its lines mean', () => {
     const text = writeStencil({ ...sheets[0]!, colour: 'black & "white" <x>' });
-    expect(text).toMatch(/<!-- Every line is cut\./);
+    expect(text).toMatch(/<!-- Every path says in data-line what is done with it/);
     const [, title, desc] = elementsOf(text);
     expect(title!.text.trim()).toBe(`Stencil for black & "white" <x>: ${sheets[0]!.says}`);
     expect(desc!.text).toContain(`${sheets[0]!.windows.length} windows and ${sheets[0]!.keys.length} keys`);
@@ -151,9 +153,9 @@ describe('a written sheet', () => {
 
   test('renders at its stated size: 96 pixels an inch (CSS Values), and as many dark pixels as its windows have area', () => {
     for (const sheet of sheets.slice(0, 3)) {
-      const text = writeStencil({ ...sheet, keys: [] });
+      const text = writeStencil({ ...sheet, keys: [] }, { ...CUTTING, outline: 'none' });
       const [width, height] = [sheet.outline.right - sheet.outline.left, sheet.outline.bottom - sheet.outline.top];
-      const filled = text.replaceAll('fill="none"', 'fill="#000"').replaceAll('stroke="#000"', 'stroke="none"');
+      const filled = text.replaceAll('fill="none"', 'fill="#000"').replaceAll('stroke="#000000"', 'stroke="none"');
       const { width: w, height: h, pixels } = new Resvg(filled, { background: 'white' }).render();
       expect(Math.abs(w - (width * 96) / 25.4)).toBeLessThanOrEqual(1);
       expect(Math.abs(h - (height * 96) / 25.4)).toBeLessThanOrEqual(1);
@@ -190,7 +192,7 @@ describe('tidied', () => {
       const text = writeStencil(sheet);
       const tidy = await tidySvg(text);
       expect(tidy.length).toBeLessThan(text.length);
-      expect(tidy).toContain('Every line is cut.');
+      expect(tidy).toContain('Every path says in data-line');
       expect(tidy.endsWith('</svg>\n')).toBe(true);
       expect(await tidySvg(tidy)).toBe(tidy);
     }

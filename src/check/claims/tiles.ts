@@ -32,10 +32,10 @@ export default async function tiles(set: FileSet): Promise<Claim[]> {
   const print = text.ok ? reading(() => readPrint(text.value)) : text;
   const content = set.content(FILE);
   const svgs = set.names.filter((name) => /^tile-.*\.svg$/i.test(name));
-  if (!print.ok) return content === undefined ? [] : [unproven(FILE, 'the pages are those of the layout', print.says)];
+  if (!print.ok) return [unproven(FILE, 'the pages are those of the layout', print.says)];
   if (print.value === undefined) {
-    if (content === undefined && svgs.length === 0) return [];
-    return [equal(FILE, 'the pages are those of the layout', 'the layout has no pages', 'it has')];
+    const found = content === undefined ? (svgs[0] ?? 'none') : FILE;
+    return [equal('', 'no pages of another layout lie among the files', found, 'none')];
   }
   const file = print.value;
   if (!(content instanceof Uint8Array))
@@ -45,6 +45,7 @@ export default async function tiles(set: FileSet): Promise<Claim[]> {
   return [
     equal(FILE, READS, 'it is', 'it is'),
     ...pageClaims(file, pdf.value),
+    everySheet(set, file),
     ...measuringClaims(file, pdf.value.pages[0]!),
     ...file.drawings.flatMap((drawing) => drawingClaims(set, file, drawing, pdf.value)),
     ...tileDrawings(set, file, svgs),
@@ -91,6 +92,14 @@ function pageClaims(file: PrintFile, { pages }: Pdf): Claim[] {
       `${FACTOR.from.toFixed(4)} to ${FACTOR.to.toFixed(4)}`,
     ),
   ];
+}
+
+/** The sheets are printed all of them, or, where the job wants none, none. */
+function everySheet(set: FileSet, { drawings }: PrintFile): Claim {
+  const due = set.sheets().map(({ entry }) => entry.file);
+  const printed = drawings.map(({ file }) => file).filter((file) => file !== 'plan.svg');
+  const missing = printed.length === 0 ? undefined : due.find((file) => !printed.includes(file));
+  return equal(FILE, 'no sheet is left out', missing ?? 'none', 'none');
 }
 
 /** The bar and the card of the first page, on paper that comes from the printer the pages are corrected for. */

@@ -24,7 +24,7 @@ export function tileDrawings(set: FileSet, file: PrintFile, names: string[]): Cl
   );
   const strange = names.filter((name) => !due.has(name));
   return [
-    equal('', 'no page of another layout lies among the files', strange[0] ?? 'none', 'none'),
+    equal('', 'no pages of another layout lie among the files', strange[0] ?? 'none', 'none'),
     ...[...due].flatMap(([name, place]) => tileClaims(set, file, name, place)),
   ];
 }

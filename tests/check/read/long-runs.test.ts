@@ -18,7 +18,7 @@ describe('one command with very many sides behind it', () => {
   test.each([
     ['l', (i: number) => `${(i % 7) - 3} 1.5`],
     ['L', (i: number) => `${i},${i % 11}`],
-    ['h', (i: number) => `${(i % 5) + 1}`],
+    ['h', (i: number) => `${(i % 5) + 1}.25`],
     ['C', (i: number) => `${i} 1 ${i}.5-1 ${i + 1} ${i % 3}`],
     ['q', (i: number) => `.5.5 1e0 ${i % 3}`],
     // The flags of an arc may stand without anything between them.

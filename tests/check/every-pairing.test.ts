@@ -1,0 +1,77 @@
+import { describe, expect, test } from 'vitest';
+import { makeFiles } from '../../src/pipeline.ts';
+import { borderJob, type Edge, motifsOf, runsOf, saysOf, TURNS, twoBordersJob } from './support/every.ts';
+import { failing, make, makeDrawn } from './support/make.ts';
+
+const borders = motifsOf('border');
+const corners = motifsOf('corner').map(({ name }) => name);
+
+/** Every border with every turn and every way to run, and what it says of that itself. */
+const turns = borders.flatMap((motif) =>
+  runsOf(motif).flatMap((run) =>
+    TURNS.map((turn) => {
+      const edge: Edge = { motif: motif.name, turn, ...(run ? { run } : {}) };
+      return { edge, name: [motif.name, turn, run].filter(Boolean).join(', '), why: saysOf(motif, turn, run) };
+    }),
+  ),
+);
+const allowed = turns.filter(({ why }) => why === undefined);
+const refused = turns.filter(({ why }) => why !== undefined);
+
+describe('every border that may turn so, with all its files', () => {
+  // One of the corner blocks each, by turns, so that all of them are cut.
+  const cases = allowed.map(({ edge, name }, at) => {
+    const corner = edge.turn === 'block' ? { corner: corners[at % corners.length]! } : {};
+    return [name, { ...edge, ...corner }] as const;
+  });
+  test.each(cases)('%s', async (_, edge) => {
+    const made = await make(borderJob(edge));
+    expect(made.refused).toBeUndefined();
+    expect(await failing(made)).toEqual([]);
+  });
+});
+
+describe('every border with every corner block, drawn and marked', () => {
+  // Sheets of a border and of a block know nothing of each other, so these are made above, once. Two pairings to a work: the second is its inner border.
+  const pairs = borders.flatMap(({ name }) => corners.map((corner): Edge => ({ motif: name, turn: 'block', corner })));
+  const half = Math.ceil(pairs.length / 2);
+  const works = pairs.slice(0, half).map((outer, at) => [outer, pairs[half + at] ?? pairs[0]!] as const);
+  const says = ({ motif, corner }: Edge) => `${motif} with ${corner}`;
+  test.each(works.map(([outer, inner]) => [`${says(outer)}, inside it ${says(inner)}`, outer, inner] as const))(
+    '%s',
+    async (_, outer, inner) => {
+      const files = await makeDrawn(twoBordersJob(outer, inner));
+      expect(await failing({ files, refused: 'not cut' })).toEqual([]);
+    },
+  );
+});
+
+describe('every border that must not turn so says why', () => {
+  test.each(refused.map(({ edge, name, why }) => [name, edge, why!] as const))('%s', async (_, edge, why) => {
+    for (const job of [borderJob(edge), twoBordersJob({ motif: 'sawtooth', turn: 'block' }, edge)]) {
+      const made = await makeFiles(job, 'small.job.yaml');
+      expect(made.ok).toBe(false);
+      if (made.ok) return;
+      expect(made.issues).toHaveLength(1);
+      const { code, says, hint } = made.issues[0]!;
+      expect(code).toBe('job/turn');
+      expect(says).toContain(edge.motif);
+      expect(says).toContain(why);
+      expect(says).toMatch(
+        { own: /corner of its own/, mitre: /mitre|diagonal/, butt: /butt/, block: /block/ }[edge.turn],
+      );
+      // What it is told to write instead is allowed.
+      const turn = /^turn: (\w+)$/.exec(hint ?? '')?.[1];
+      expect(
+        allowed.some((one) => one.edge.motif === edge.motif && one.edge.turn === turn && one.edge.run === edge.run),
+      ).toBe(true);
+    }
+  });
+
+  test('some are allowed and some refused of every turn but the block, which all take', () => {
+    for (const turn of TURNS) {
+      expect(allowed.some(({ edge }) => edge.turn === turn)).toBe(true);
+      expect(refused.some(({ edge }) => edge.turn === turn)).toBe(turn !== 'block');
+    }
+  });
+});
