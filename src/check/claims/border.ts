@@ -151,6 +151,10 @@ function wholeRepeats(ring: Ring, side: Side, run: Run, parts: number): Claim {
   const due = facing(ring, side).count;
   const claim = `whole ${ring.name} repeats on the ${side} side`;
   const allowed = parts > 1 && Number.isFinite(parts) ? `${due} whole, of ${parts} equal parts` : `${due} whole`;
+  if (run.way !== 'neither' && ring.rooms[side] !== undefined) {
+    // So few may be left beside the lettering that they would fit smaller parts as well.
+    return stated(FILE, claim, run.parts >= parts, 'whole on either side of the lettering', allowed);
+  }
   return stated(FILE, claim, run.way !== 'neither' && run.parts === parts, run.says, allowed);
 }
 

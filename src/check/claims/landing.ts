@@ -68,7 +68,9 @@ function onCentre(way: Way, field: Field, layout: LayoutNumbers): Claim {
   const line = lineAt(field, layout, way, 0);
   // Pieces on a mirror line are halved by it, as what mirrors a piece that lies across maps it onto itself.
   const cuts = reflects ? { halves: crossing, cut: 0 } : { halves: 0, cut: crossing };
-  const lands = landsAs({ ...line, mirrors: line.mirrors && reflects }, cuts, mirrors[way]);
+  // Where a room in the middle hides all that a centre line would halve, the mirror line alone says it.
+  const hidden = due === 'half' && crossing === 0 && repeating.window.room !== undefined ? { halves: 1, cut: 0 } : cuts;
+  const lands = landsAs({ ...line, mirrors: line.mirrors && reflects }, hidden, mirrors[way]);
   // Where units stand at corners of cells as well, the middle of one is also where others meet.
   const isCut = !mirrors[way] && (!lands.whole || line.middle <= DRAWN);
   const holds = repeating.count > 0 && (due === 'cut' ? isCut : lands[due]);

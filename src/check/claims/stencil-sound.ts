@@ -1,6 +1,7 @@
 import { atLeast, type Claim, equal, stated, unproven } from '../claim.ts';
 import type { FileSet, Sheet } from '../file-set.ts';
 import { flat } from '../measure/flat.ts';
+import { floodSheet } from '../measure/flood.ts';
 import { leastGap, type Polygon } from '../measure/gap.ts';
 import { BRIDGE_SLACK, lookAtKept } from '../measure/kept.ts';
 import type { Opening } from '../read/stencil.ts';
@@ -27,6 +28,8 @@ async function sound({ entry: { file }, drawn }: Sheet, bridge: number, window: 
   const { x, y, width, height } = drawn.value.svg.view;
   const sheet = { left: x, top: y, right: x + width, bottom: y + height };
   const kept = await lookAtKept(sheet, windows, keys, bridge, window);
+  const openings = [...drawn.value.windows.values(), ...drawn.value.keys.values()].map(({ outlines }) => outlines);
+  const flooded = await floodSheet(openings, bridge);
   const { gap } = leastGap([...windows.flat(), ...keys], 2 * bridge);
   const rim = Math.min(2 * bridge, ...[...windows.flat(), ...keys].map(({ frame }) => rimOf(frame, sheet)));
   return [
@@ -39,6 +42,8 @@ async function sound({ entry: { file }, drawn }: Sheet, bridge: number, window: 
     ),
     equal(file, 'the kept sheet is in one piece', kept.pieces, 1),
     equal(file, 'the kept sheet stays in one piece when pared by half a bridge', kept.pared, 1),
+    equal(file, 'a flood over a picture of the sheet leaves no part dry', flooded.loose, 0),
+    equal(file, 'nor over one pared by nearly half a bridge', flooded.pared, 0),
     atLeast(file, 'no bridge is narrower than the least bridge', Math.min(gap, rim), bridge - BRIDGE_SLACK),
     equal(
       file,

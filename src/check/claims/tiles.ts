@@ -224,5 +224,6 @@ function wholeOf(set: FileSet, name: string): Whole {
 function sameAs(layers: Map<string, Outline[]>, pdf: Pdf, forms: string[]): number {
   if (forms.length !== 1) return Number.POSITIVE_INFINITY;
   const printed = pdf.drawing(forms[0]!);
-  return Math.max(...[...layers].map(([name, due]) => farthestApart(printed.get(name) ?? [], due)));
+  if (!printed.ok) return Number.POSITIVE_INFINITY;
+  return Math.max(...[...layers].map(([name, due]) => farthestApart(printed.value.get(name) ?? [], due)));
 }

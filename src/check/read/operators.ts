@@ -23,6 +23,9 @@ export interface Drawn {
   uses: Use[];
 }
 
+/** What is wrong with a page, in plain words. */
+export class Unreadable extends Error {}
+
 type Operand = number | string;
 
 const MOST_DEEP = 20;
@@ -41,22 +44,22 @@ export function runOperators(text: string): Drawn {
   let operands: Operand[] = [];
   const number = (at: number): number => {
     const value = operands[at];
-    if (typeof value !== 'number' || !Number.isFinite(value)) throw new Error('an operator lacks its numbers');
+    if (typeof value !== 'number' || !Number.isFinite(value)) throw new Unreadable('an operator lacks its numbers');
     return value;
   };
   const point = (at: number): [number, number] => apply(state.matrix, number(at), number(at + 1));
   const run: Record<string, () => void> = {
     q() {
-      if (stack.length >= MOST_DEEP) throw new Error('the page saves its state too often');
+      if (stack.length >= MOST_DEEP) throw new Unreadable('the page saves its state too often');
       stack.push(state);
     },
     Q() {
       const saved = stack.pop();
-      if (saved === undefined) throw new Error('the page takes back a state it never saved');
+      if (saved === undefined) throw new Unreadable('the page takes back a state it never saved');
       state = saved;
     },
     cm() {
-      if (number(1) !== 0 || number(2) !== 0) throw new Error('the page turns what it draws');
+      if (number(1) !== 0 || number(2) !== 0) throw new Unreadable('the page turns what it draws');
       const { a, d, e, f } = state.matrix;
       state = {
         ...state,
@@ -84,7 +87,7 @@ export function runOperators(text: string): Drawn {
     },
     W() {
       const taken = path.taken();
-      if (taken.length !== 1) throw new Error('a clip is not one box');
+      if (taken.length !== 1) throw new Unreadable('a clip is not one box');
       state = { ...state, clip: taken[0]!.outline.frame };
     },
     n() {
@@ -101,18 +104,18 @@ export function runOperators(text: string): Drawn {
   const end = text.trimEnd().length;
   while (TOKEN.lastIndex < end) {
     const found = TOKEN.exec(text);
-    if (found === null) throw new Error('the page cannot be read');
+    if (found === null) throw new Unreadable('the page cannot be read');
     const [, string, list, name, digits, operator] = found;
     if (digits !== undefined) operands.push(Number(digits));
     else if (name !== undefined || string !== undefined || list !== undefined) operands.push((name ?? string ?? list)!);
     else if (operator !== undefined) {
       const act = Object.hasOwn(run, operator) ? run[operator] : undefined;
       if (act === undefined)
-        throw new Error(`the page uses the operator ${operator.slice(0, 20)}, which this tool never writes`);
+        throw new Unreadable(`the page uses the operator ${operator.slice(0, 20)}, which this tool never writes`);
       act();
       operands = [];
     }
-    if (operands.length > 8) throw new Error('an operator has more numbers than any this tool writes');
+    if (operands.length > 8) throw new Unreadable('an operator has more numbers than any this tool writes');
   }
   return drawn;
 }
@@ -146,7 +149,7 @@ class Path {
   }
 
   private side(handles: number[], x: number, y: number): void {
-    if (this.corners.length === 0) throw new Error('a path has no start');
+    if (this.corners.length === 0) throw new Unreadable('a path has no start');
     this.handles.push(...handles);
     this.corners.push(x, y);
   }
@@ -175,9 +178,9 @@ export function closedOutlines(drawn: Drawn, inner: (name: string) => Drawn): Ma
   };
   for (const { group, outline, closed } of drawn.strokes) if (closed) add(group, outline);
   for (const { name, group, matrix } of drawn.uses) {
-    if (matrix.a !== 1 || matrix.d !== 1) throw new Error('a shape is enlarged inside a drawing');
+    if (matrix.a !== 1 || matrix.d !== 1) throw new Unreadable('a shape is enlarged inside a drawing');
     const shape = inner(name);
-    if (shape.uses.length > 0) throw new Error('a shape draws others by name');
+    if (shape.uses.length > 0) throw new Unreadable('a shape draws others by name');
     for (const { outline, closed } of shape.strokes) if (closed) add(group, shiftOutline(outline, matrix.e, matrix.f));
   }
   return all;

@@ -1,7 +1,7 @@
 import type { PDFDict, PDFObject } from '@cantoo/pdf-lib';
-import { closedOutlines, type Drawn, runOperators } from './operators.ts';
+import { closedOutlines, type Drawn, runOperators, Unreadable } from './operators.ts';
 import type { Frame, Outline } from './outline.ts';
-import { firstLine, type Read, read, refuse } from './read.ts';
+import { type Read, read, reading, refuse } from './read.ts';
 
 /** A drawing shown on a page: page mm = drawing mm × scale + place, y down from the top left corner. */
 interface Shown {
@@ -25,7 +25,7 @@ export interface PdfPage {
 export interface Pdf {
   pages: PdfPage[];
   /** The closed outlines of a drawing by the name of their kind, in its own mm. */
-  drawing(form: string): Map<string, Outline[]>;
+  drawing(form: string): Read<Map<string, Outline[]>>;
 }
 
 /** Default user units in a millimetre: 72 to the inch (ISO 32000-1, 8.3.2.3). */
@@ -43,7 +43,7 @@ export async function readPdf(bytes: Uint8Array): Promise<Read<Pdf>> {
   try {
     return read(await readPages(bytes));
   } catch (error) {
-    return refuse(firstLine(error));
+    return refuse(error instanceof Unreadable ? error.message : 'the file cannot be read as pages');
   }
 }
 
@@ -51,12 +51,12 @@ async function readPages(bytes: Uint8Array): Promise<Pdf> {
   const { PDFDocument, PDFName, PDFRawStream, PDFDict: Dict, decodePDFRawStream } = await import('@cantoo/pdf-lib');
   const file = await PDFDocument.load(bytes, { updateMetadata: false, throwOnInvalidObject: true });
   const stream = (object: PDFObject | undefined) => {
-    if (!(object instanceof PDFRawStream)) throw new Error('a page or a drawing has no content');
+    if (!(object instanceof PDFRawStream)) throw new Unreadable('a page or a drawing has no content');
     return object;
   };
   const operators = (object: PDFObject | undefined): Drawn => {
     const content = decodePDFRawStream(stream(object)).decode();
-    if (content.length > MOST_BYTES) throw new Error('a page is larger than any this tool writes');
+    if (content.length > MOST_BYTES) throw new Unreadable('a page is larger than any this tool writes');
     return runOperators(new TextDecoder('latin1').decode(content));
   };
   const forms = (resources: PDFDict | undefined): PDFDict | undefined =>
@@ -66,21 +66,21 @@ async function readPages(bytes: Uint8Array): Promise<Pdf> {
   let drawings: PDFDict | undefined;
   const pages = file.getPages().map(({ node }): PdfPage => {
     const change = CHANGES.find((name) => node.get(PDFName.of(name)) !== undefined);
-    if (change) throw new Error(`a page has ${change}, so it need not be as large as it says`);
+    if (change) throw new Unreadable(`a page has ${change}, so it need not be as large as it says`);
     const [left, bottom, right, top] = node
       .MediaBox()
       .asArray()
       .map((value) => Number(String(value)));
     if (left !== 0 || bottom !== 0 || !(right! > 0) || !(top! > 0))
-      throw new Error('a page does not begin at its own corner');
+      throw new Unreadable('a page does not begin at its own corner');
     drawings = forms(node.Resources()) ?? drawings;
     return pageOf(operators(node.Contents()), right! / UNITS, top! / UNITS);
   });
-  const known = new Map<string, Map<string, Outline[]>>();
+  const known = new Map<string, Read<Map<string, Outline[]>>>();
   return {
     pages,
     drawing(form) {
-      const found = known.get(form) ?? readForm(form);
+      const found = known.get(form) ?? reading(() => read(readForm(form)));
       known.set(form, found);
       return found;
     },
@@ -88,7 +88,7 @@ async function readPages(bytes: Uint8Array): Promise<Pdf> {
 
   function readForm(name: string): Map<string, Outline[]> {
     const form = formOf(drawings, name);
-    if (form.dict.get(PDFName.of('Matrix')) !== undefined) throw new Error('a drawing is moved inside itself');
+    if (form.dict.get(PDFName.of('Matrix')) !== undefined) throw new Unreadable('a drawing is moved inside itself');
     const shapes = forms(form.dict.lookupMaybe(PDFName.of('Resources'), Dict));
     const inner = new Map<string, Drawn>();
     return closedOutlines(operators(form), (shape) => {
