@@ -11,6 +11,7 @@ import { letteringSteps } from './job-sheet/lettering.ts';
 import { checkTable, markTables } from './job-sheet/mark-tables.ts';
 import { colourTable, materials } from './job-sheet/materials.ts';
 import { orderOfWork } from './job-sheet/order.ts';
+import { printing } from './job-sheet/printing.ts';
 import { readingsOf, setFractions } from './job-sheet/reading.ts';
 import { sheetPages } from './job-sheet/sheets.ts';
 import { styleOf } from './job-sheet/style.ts';
@@ -84,7 +85,7 @@ export async function writeJobSheet(input: JobSheetInput): Promise<string> {
     `<header><div class="head"><h1>${title}</h1><div class="kind">${SURFACE[job.surface]}, job sheet</div></div>`,
     `<p class="says">${setFractions(layout.says)}</p>${figures(layout, job, motifs.field, readings)}</header>`,
     '<main>',
-    `<div class="first"><div class="plan">${plan}</div><div class="lists">${notes}${colourTable(drawing, job)}${materials(drawing, job, sheets, readings)}</div></div>`,
+    `<div class="first"><div class="plan">${plan}</div><div class="lists">${notes}${colourTable(drawing, job)}${materials(drawing, job, sheets, readings)}${printing(job, layout, sheets)}</div></div>`,
     `<div class="page">${cautions(job, sheets.length > 0)}</div>`,
     orderOfWork(job, layout, motifs, sheets, letteringSteps(drawing.lettering, layout, job, sheets, readings)),
     markTables(schedule, job, readings),

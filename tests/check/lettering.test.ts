@@ -225,7 +225,7 @@ describe('other faces, bends and borders: every claim holds', () => {
       'bent, in a stencil face of several pieces a letter',
       [
         'overall: { across: 540, along: 400 }',
-        'field: { motif: pinwheel, alternate: checker, pitch: { across: 60 } }',
+        'field: { motif: diamond, alternate: row, pitch: { across: 50 to 70 } }',
         'border: { motif: plain-band, width: 50 to 60 }',
         'lettering:',
         '  - { text: ROB A, font: ./stencil.woff, width: 180, arc: -30 }',

@@ -18,7 +18,7 @@ beforeAll(async () => {
       'overall: { across: 360, along: 420 }',
       'reserve: 0 to 100 mm',
       'field: { motif: ogee, repeats: { across: 2 } }',
-      'border: { motif: sawtooth, width: 40 }',
+      'border: none',
       'stencil: { sheet: { across: 300, along: 400, rim: 20 } }',
       'print: { paper: A4, tiles: pdf and svg, 10 in measured: 253 }',
     ]),

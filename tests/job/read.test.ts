@@ -79,6 +79,7 @@ describe('the smallest useful job', () => {
         lettering: 'navy',
       },
       stencil: { bridge: 3, window: 1.5, sheet: { across: 457.2, along: 609.6, rim: 25.4 }, cutting: USUAL_CUTTING },
+      print: { paper: 'letter', overlap: 12.7, sheets: true, plan: 'if few', tiles: 'pdf', measured: 254 },
     }));
 });
 
@@ -106,6 +107,7 @@ reserve: { along: 1 }
 palette: { navy: '#22384F', cream: EFE4CC, "brick red": '#a43' }
 colours: { ground: cream, field: navy, alternate: brick red }
 stencil: { bridge: 4 mm, window: 2 mm, sheet: { across: 12", rim: 0 } }
+print: { paper: legal, overlap: 3/4, sheets: no, plan: yes, tiles: pdf and svg, 10 in measured: 10 1/16 }
 `);
   expect(job).toEqual({
     name: 'back-passage-upstairs',
@@ -153,6 +155,7 @@ stencil: { bridge: 4 mm, window: 2 mm, sheet: { across: 12", rim: 0 } }
       lettering: 'navy',
     },
     stencil: { bridge: 4, window: 2, sheet: { across: 304.8, along: 609.6, rim: 0 }, cutting: USUAL_CUTTING },
+    print: { paper: 'legal', overlap: 19.05, sheets: false, plan: true, tiles: 'pdf and svg', measured: 255.5875 },
   });
 });
 
@@ -162,6 +165,7 @@ describe('defaults that depend on the job', () => {
   test('metric jobs read their tape to 1 mm and have a border of 5 to 10 cm', () => {
     const job = good(rug('overall: { across: 120 cm, along: 2.1 m }'));
     expect(job).toMatchObject({ units: 'cm', system: 'metric', step: 1 });
+    expect(job.print).toMatchObject({ paper: 'A4', overlap: 12, measured: 254 });
     expect(job.border.width).toEqual({ from: 50, to: 100, wish: 75 });
   });
 

@@ -81,7 +81,7 @@ describe('the JSON Schema', () => {
 
   test('its examples are accepted by the reader', () => {
     const base = 'evenfield: 1\nunits: in\nsurface: floor-cloth\nfield: { motif: diamond }\n';
-    for (const key of ['tape', 'border', 'reserve', 'palette', 'lettering', 'stencil', 'title'] as const) {
+    for (const key of ['tape', 'border', 'reserve', 'palette', 'lettering', 'stencil', 'print', 'title'] as const) {
       const example = keys.find(([path]) => path.join('.') === key)![1].examples![0];
       const text = `${base}overall: { across: 48, along: 84 }\n${key}: ${example}\n`;
       expect(readJob(text, 'f', KNOWN), text).toMatchObject({ ok: true });

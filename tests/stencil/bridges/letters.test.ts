@@ -4,7 +4,7 @@ import type { BridgeSettings } from '../../../src/stencil/bridges/bridge.ts';
 import { bridgeWindows } from '../../../src/stencil/bridges/bridge-windows.ts';
 import { soundness } from '../../../src/stencil/soundness.ts';
 import { keptParts, loose } from './clipping.ts';
-import { pared, partsOf, rasterOf } from './raster.ts';
+import { floodedOf } from './raster.ts';
 import { FACE_NAMES, letter } from './shapes.ts';
 
 const SETTINGS: BridgeSettings = { bridge: 2, window: 1, style: 'letter' };
@@ -22,7 +22,7 @@ describe.each(FACE_NAMES)('%s, 80 mm to the em', (face) => {
     const windows = await letter(face, character, 80);
     const counters = countersOf(face, character);
     expect(loose(keptParts(windows))).toBe(counters);
-    expect(loose(partsOf(rasterOf(windows)))).toBe(counters);
+    expect((await floodedOf(windows, 2)).loose).toBe(counters);
 
     const { windows: after, bridges, unmended, lost } = await bridgeWindows(windows, SETTINGS);
     const islands = bridges.filter(({ kind }) => kind === 'island');
@@ -36,10 +36,7 @@ describe.each(FACE_NAMES)('%s, 80 mm to the em', (face) => {
     const box = piecesBox(after);
     const outline = { left: box.left - 20, top: box.top - 20, right: box.right + 20, bottom: box.bottom + 20 };
     expect((await soundness({ outline, windows: after, keys: [] }, { bridge: 2, window: 1 })).sound).toBe(true);
-    const raster = rasterOf(after);
-    expect(loose(partsOf(raster))).toBe(0);
-    // A grid of 0.1 mm cannot tell 2 mm from 1.8.
-    expect(loose(partsOf(pared(raster, 0.85)))).toBe(0);
+    expect(await floodedOf(after, 2)).toEqual({ loose: 0, pared: 0, pixel: 0.1 });
   });
 
   test.each([...'O0DPRB8'])(

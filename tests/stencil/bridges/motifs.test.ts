@@ -7,7 +7,7 @@ import { drawMotif } from '../../../src/motif/record.ts';
 import { rectangle } from '../../../src/motif/shapes.ts';
 import { bridgeWindows } from '../../../src/stencil/bridges/bridge-windows.ts';
 import { keptParts, loose } from './clipping.ts';
-import { partsOf, rasterOf } from './raster.ts';
+import { floodedOf } from './raster.ts';
 import { drawn } from './shapes.ts';
 
 const SETTINGS = { bridge: 2, window: 1 };
@@ -23,17 +23,17 @@ async function panel(motif: ReturnType<typeof allMotifs>[number]): Promise<Piece
   return subtract(ground, motifAlone);
 }
 
-const motifs = allMotifs().filter(({ kind }) => kind === 'field');
+const motifs = allMotifs();
 
 test.each(motifs.map((motif) => [motif.name, motif] as const))('%s, bare in a painted panel', async (_, motif) => {
   const windows = await panel(motif);
   const before = keptParts(windows);
-  expect(loose(partsOf(rasterOf(windows)))).toBe(loose(before));
+  expect((await floodedOf(windows, 2)).loose).toBe(loose(before));
   expect(loose(before)).toBeGreaterThan(0);
   const { windows: after, bridges, lost, unmended } = await bridgeWindows(windows, SETTINGS);
   expect(bridges.length).toBeGreaterThanOrEqual(loose(before));
   expect(unmended.filter(({ says }) => !says.includes('window is narrower'))).toEqual([]);
   expect(loose(keptParts(after, 0.98))).toBe(0);
-  expect(loose(partsOf(rasterOf(after)))).toBe(0);
+  expect(await floodedOf(after, 2)).toEqual({ loose: 0, pared: 0, pixel: 0.1 });
   expect(lost).toBeLessThan(0.15);
 });

@@ -26,16 +26,19 @@ test.each([
   ['a ring', rings(0, 0, 40, 25)],
   ['rings in rings', rings(0, 0, 60, 50, 40, 30, 20, 10)],
   ['the letter B', await letter('Libre Baskerville', 'B', 90)],
-])('%s: rounded, it is as sound as before, and no bridge is wider than it was by more than the corners', async (_, windows) => {
-  const sharp = await bridgeWindows(windows, LEAST);
-  const round = await bridgeWindows(windows, { ...LEAST, round: 1 });
-  const { left, top, right, bottom } = piecesBox(windows);
-  const outline = { left: left - 30, top: top - 30, right: right + 30, bottom: bottom + 30 };
-  expect(await soundness({ outline, windows: round.windows, keys: [] }, LEAST)).toMatchObject({ sound: true });
-  const lost = area(sharp.windows) - area(round.windows);
-  expect(lost).toBeGreaterThan(0);
-  expect(lost).toBeLessThan(4 * sharp.bridges.length);
-});
+])(
+  '%s: rounded, it is as sound as before, and no bridge is wider than it was by more than the corners',
+  async (_, windows) => {
+    const sharp = await bridgeWindows(windows, LEAST);
+    const round = await bridgeWindows(windows, { ...LEAST, round: 1 });
+    const { left, top, right, bottom } = piecesBox(windows);
+    const outline = { left: left - 30, top: top - 30, right: right + 30, bottom: bottom + 30 };
+    expect(await soundness({ outline, windows: round.windows, keys: [] }, LEAST)).toMatchObject({ sound: true });
+    const lost = area(sharp.windows) - area(round.windows);
+    expect(lost).toBeGreaterThan(0);
+    expect(lost).toBeLessThan(4 * sharp.bridges.length);
+  },
+);
 
 test('corners that no bridge made stay sharp', async () => {
   const windows = frame(80, 60, 12);
