@@ -20,7 +20,7 @@ export default defineMotif({
       says: 'width of the ground between two blades as a share of the block',
       min: 0.02,
       max: 0.055,
-      default: 0.045,
+      default: 0.035,
     },
   },
   ratio: 1,

@@ -144,6 +144,7 @@ export async function makeFiles(text: string, file: string, choose = 1, assets?:
 
   const { cutSheets } = await import('./stencil/cut.ts');
   const { scheduleMarks } = await import('./marks/marks.ts');
+  const { sayBridges } = await import('./stencil/bridges/says.ts');
   const drawn = await drawBridged(fitted.value, layout, assets);
   if (!drawn.ok) return drawn;
   const cut = await cutSheets(drawn.value.drawing, layout, job, motifs);
@@ -159,5 +160,10 @@ export async function makeFiles(text: string, file: string, choose = 1, assets?:
     sheets: cut.value,
     schedule: scheduleMarks(layout, job, motifs, drawn.value.drawing.lettering),
   });
-  return good({ job, layout, files, says: [...site.notes, layout.says] });
+  return good({
+    job,
+    layout,
+    files,
+    says: [...site.notes, layout.says, ...sayBridges(drawn.value.bridges, job.stencil)],
+  });
 }

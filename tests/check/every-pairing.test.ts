@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { makeFiles } from '../../src/pipeline.ts';
 import { borderJob, type Edge, motifsOf, runsOf, saysOf, TURNS, twoBordersJob } from './support/every.ts';
 import { failing, make, makeDrawn } from './support/make.ts';
+import { changePaint, shift } from './support/paint.ts';
+import { change } from './support/tamper.ts';
 
 const borders = motifsOf('border');
 const corners = motifsOf('corner').map(({ name }) => name);
@@ -44,6 +46,20 @@ describe('every border with every corner block, drawn and marked', () => {
       expect(await failing({ files, refused: 'not cut' })).toEqual([]);
     },
   );
+});
+
+test('sides drawn out otherwise than the others stand otherwise clear of the edge, but lie as far in', async () => {
+  // A square work: the near and far sides run through and have a length of their own, hence lozenges of another slant.
+  const edge: Edge = { motif: 'lozenge-chain', turn: 'butt' };
+  const made = await make(borderJob(edge, '{ across: 900, along: 900 }'));
+  expect(await failing(made)).toEqual([]);
+  const out = change(made.files, 'plan.svg', (svg) =>
+    changePaint(svg, ({ element, d }) =>
+      /^border-(near|far)$/.test(element) ? { d: shift(d, 0, element === 'border-near' ? 0.15 : -0.15) } : undefined,
+    ),
+  );
+  const refuted = await failing({ files: out });
+  expect(refuted.map(({ claim }) => claim)).toContain('the border is even on four sides');
 });
 
 describe('every border that must not turn so says why', () => {

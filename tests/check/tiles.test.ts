@@ -148,10 +148,14 @@ test.each<[string, RegExp, () => Promise<Files>]>([
     /bank card/,
     () => onPage(1, (text) => add(text, /(\/card BMC[\s\S]*? c )(\S+)(?= \S+ l)/, 1)),
   ],
+  ['a corner moved', /what is printed/, () => inDrawing(0, (text) => add(text, /(\/windows BMC[^\n]*\n)(\S+)/, 0.2))],
   [
-    'a window moved',
+    'a handle of a curve moved',
     /what is printed/,
-    () => inDrawing(0, (text) => add(text, /(\/windows BMC[\s\S]*? m )(\S+)/, 0.2)),
+    () =>
+      inDrawing(0, (text) =>
+        add(text, /(\/windows BMC[\s\S]*? m (?:\S+ \S+ l )*)(\S+)(?= \S+ \S+ \S+ \S+ \S+ c)/, 0.2),
+      ),
   ],
   [
     'a window drawn twice',

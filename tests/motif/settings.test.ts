@@ -35,8 +35,8 @@ describe('fillSettings', () => {
     [{ blades: 12 }, 'blades is 12; 3 to 9 is allowed', 'blades: 9'],
     [{ blades: 4.6 }, 'blades is 4.6; it counts, so it must be a whole number from 3 to 9', 'blades: 5'],
     [{ blades: 'many' }, 'blades is "many", which is not a number; 3 to 9 is allowed', 'blades: 5'],
-    [{ rib: Number.NaN }, 'rib is NaN, which is not a number; 0.02 to 0.055 is allowed', 'rib: 0.045'],
-    [{ rib: null }, 'rib is null, which is not a number; 0.02 to 0.055 is allowed', 'rib: 0.045'],
+    [{ rib: Number.NaN }, 'rib is NaN, which is not a number; 0.02 to 0.055 is allowed', 'rib: 0.035'],
+    [{ rib: null }, 'rib is null, which is not a number; 0.02 to 0.055 is allowed', 'rib: 0.035'],
     [{ rib: 0 }, 'rib is 0; 0.02 to 0.055 is allowed', 'rib: 0.02'],
   ])('%j is refused in words a person can act on', (given, says, hint) => {
     expect(issues('quarter-fan', given)).toMatchObject([{ path: Object.keys(given), says, hint }]);

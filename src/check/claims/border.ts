@@ -85,13 +85,16 @@ async function band(ring: Ring, file: LayoutFile): Promise<Claim[]> {
   };
   const outer = measured((frame, at) => margins(frame, edge)[at]!);
   const inner = measured((frame, at) => depth(frame, edge, at));
-  // Two pairs of sides have pitches of their own, which may show a little in how far slanting shapes reach in, and out where they stand clear of the edge.
+  // Two pairs of sides have pitches of their own, which may show a little in how far slanting shapes reach in, and, where those
+  // stand clear of the edge, in how far they reach out; the band itself then lies as far in all round.
   const pairs = [outer, inner].flatMap((found) => [found.slice(0, 2), found.slice(2)]);
   const [short, long] = (['near', 'left'] as const).map((side) => facing(ring, side));
   const isDrawnOut = Math.abs(short!.length / short!.count - long!.length / long!.count) > PITCHES_ALIKE;
   const reach = isDrawnOut ? DRAWN + DRAWN_OUT * width : DRAWN;
-  const clear = Math.min(...outer) > DRAWN ? reach : DRAWN;
-  const even = Math.max(...pairs.map(spread)) <= DRAWN && spread(inner) <= reach && spread(outer) <= clear;
+  const middles = outer.map((at, i) => (at + inner[i]!) / 2);
+  const isClear = Math.min(...outer) > DRAWN && spread(middles) <= DRAWN;
+  const even =
+    Math.max(...pairs.map(spread)) <= DRAWN && spread(inner) <= reach && spread(outer) <= (isClear ? reach : DRAWN);
   const keeps = Math.min(...outer) >= -DRAWN && Math.max(...inner) <= width + DRAWN;
   const says = `from ${list(outer)} to ${list(inner)}`;
   return [

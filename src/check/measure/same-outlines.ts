@@ -1,4 +1,4 @@
-import { cornerCount, type Outline } from '../read/outline.ts';
+import { bezier, cornerCount, isStraight, type Outline } from '../read/outline.ts';
 
 /** Side of the squares that outlines are looked up by, mm. */
 const SQUARE = 5;
@@ -42,23 +42,36 @@ const framesApart = ({ frame: a }: Outline, { frame: b }: Outline): number =>
     Math.abs(a.bottom - b.bottom),
   );
 
-/** By frames, by corners both ways, and by the area over the length round the frame, which sees how curves bulge. */
+/** By frames, by corners and middles of curves both ways, and by the area over the length round the frame, which sees how curves bulge. */
 function apart(a: Outline, b: Outline): number {
   const { left, right, top, bottom } = a.frame;
   const round = 2 * (right - left + bottom - top);
   const bulge = round > 0 ? Math.abs(Math.abs(a.area) - Math.abs(b.area)) / round : 0;
-  return Math.max(framesApart(a, b), bulge, cornersApart(a, b), cornersApart(b, a));
+  const [here, there] = [pointsOf(a), pointsOf(b)];
+  return Math.max(framesApart(a, b), bulge, pointsApart(here, there), pointsApart(there, here));
 }
 
-function cornersApart(a: Outline, b: Outline): number {
-  let worst = 0;
-  for (let i = 0; i < cornerCount(a); i++) {
-    let best = Number.POSITIVE_INFINITY;
-    for (let j = 0; j < cornerCount(b); j++)
-      best = Math.min(
-        best,
-        Math.hypot(a.corners[2 * i]! - b.corners[2 * j]!, a.corners[2 * i + 1]! - b.corners[2 * j + 1]!),
+/** x and y of each corner, and of the middle of each side that is a curve. */
+function pointsOf(outline: Outline): number[] {
+  const { corners, handles } = outline;
+  const points = [...corners];
+  const n = cornerCount(outline);
+  for (let i = 0; i < n; i++) {
+    if (isStraight(outline, i)) continue;
+    const j = (i + 1) % n;
+    for (const way of [0, 1])
+      points.push(
+        bezier(corners[2 * i + way]!, handles[4 * i + way]!, handles[4 * i + 2 + way]!, corners[2 * j + way]!, 0.5),
       );
+  }
+  return points;
+}
+
+function pointsApart(a: number[], b: number[]): number {
+  let worst = 0;
+  for (let i = 0; i < a.length; i += 2) {
+    let best = Number.POSITIVE_INFINITY;
+    for (let j = 0; j < b.length; j += 2) best = Math.min(best, Math.hypot(a[i]! - b[j]!, a[i + 1]! - b[j + 1]!));
     worst = Math.max(worst, best);
   }
   return worst;

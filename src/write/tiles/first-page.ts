@@ -36,7 +36,7 @@ function notes(job: Job, { factor, planWouldTake, count }: Pages): string[] {
   return [
     ...(Math.abs(factor - 1) > NEAR
       ? [
-          `These pages are drawn at ${(factor * 100).toFixed(2)} % of size, for a printer on which 10 in measured ${exact}.`,
+          `These pages are drawn at ${(factor * 100).toFixed(2)} % of size, for a printer on which 10 in measured ${exact}. If the bar is off even so, take that line out of the job, make the files again and measure afresh.`,
         ]
       : []),
     ...(planWouldTake === undefined

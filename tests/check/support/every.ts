@@ -38,9 +38,9 @@ const edge = ({ motif, turn, run, corner }: Edge, width: string): string =>
   `{ motif: ${motif}, width: ${width}, turn: ${turn}${run ? `, run: ${run}` : ''}${corner ? `, corner: ${corner}` : ''} }`;
 
 /** A few diamonds with a border of 80 to 130 mm round them. */
-export const borderJob = (border: Edge): string =>
+export const borderJob = (border: Edge, overall = '{ across: 761, along: 1037 }'): string =>
   jobText([
-    'overall: { across: 761, along: 1037 }',
+    `overall: ${overall}`,
     'field: { motif: diamond, pitch: { across: 160 to 300 }, stretch: 0.85 to 1.15 }',
     `border: ${edge(border, '80 to 130')}`,
     PALETTE,
