@@ -15,6 +15,8 @@ interface End {
   to: number;
   /** Where its flanks, drawn on, reach the line where repeats, or side and corner, meet. */
   onward: [from: number, to: number];
+  /** Whether each flank is a curve. */
+  bends: [from: boolean, to: boolean];
   /** How far it stops short of that line, mm. */
   short: number;
 }
@@ -39,8 +41,7 @@ const UPRIGHT = 0.01;
 const STEEPEST = 4;
 /** Ends of one repeat lie this near to one line, mm. */
 const ALIKE = 0.2;
-/** A rib that parts two repeats is drawn out with its side, and bands may bend over it: shares of it. */
-const DRAWN_OUT = 0.2;
+/** How far a band whose flank is a curve may bend over the rib that parts two repeats, as a share of it. */
 const BEND = 0.05;
 
 /** Follows every band of every side across the line where the side ends and the corner begins. */
@@ -93,7 +94,7 @@ async function join(found: Joins, ring: Ring, side: Facing, corners: Painted[], 
     met.splice(met.indexOf(other), 1);
     depths.push(other.short);
     const step = stepBetween(end, other, rib);
-    const gap = Math.abs(end.short + other.short - rib) - DRAWN_OUT * rib;
+    const gap = Math.abs(end.short + other.short - rib);
     worse(found, Math.max(step, gap), `the ${end.part} band at the end of the ${name}`);
   }
   // What else of the corner lies as near to the line as its bands is a band that nothing meets.
@@ -112,7 +113,8 @@ function worse(found: Joins, off: number, says: string): void {
 function stepBetween(one: End, other: End, rib: number): number {
   const plain = [one.from - other.from, one.to - other.to];
   const onward = [one.onward[0] - other.onward[0], one.onward[1] - other.onward[1]];
-  return Math.max(...plain.map((by, at) => Math.min(Math.abs(by) - BEND * rib, Math.abs(onward[at]!))));
+  const bend = (at: 0 | 1) => (one.bends[at] && other.bends[at] ? BEND * rib : 0);
+  return Math.max(...([0, 1] as const).map((at) => Math.min(Math.abs(plain[at]!) - bend(at), Math.abs(onward[at]!))));
 }
 
 const runsOn = (one: End, other: End): boolean =>
@@ -138,9 +140,11 @@ function endsAt(pieces: readonly Painted[], line: number, reach: number, towards
       const faces = y1 > y0 === area > 0 ? 1 : -1;
       const short = towards * (line - (x0 + x1) / 2);
       if (faces !== towards || short <= -reach || short >= reach) continue;
-      const [a, b] = [drawnOn(outline, i, (i + n - 1) % n, line), drawnOn(outline, j, j, line)];
+      const flanks = [(i + n - 1) % n, j] as const;
+      const [a, b] = [drawnOn(outline, i, flanks[0], line), drawnOn(outline, j, flanks[1], line)];
+      const [c, d] = flanks.map((flank) => !isStraight(outline, flank));
       const end = { part, from: Math.min(y0, y1), to: Math.max(y0, y1), short };
-      found.push({ ...end, onward: y0 < y1 ? [a, b] : [b, a] });
+      found.push({ ...end, onward: y0 < y1 ? [a, b] : [b, a], bends: y0 < y1 ? [c!, d!] : [d!, c!] });
     }
   }
   return found;

@@ -10,7 +10,7 @@ import type { Soundness } from '../sheet.ts';
 import { judge } from '../soundness.ts';
 import type { Bridge, Bridged, BridgeSettings, Unmended } from './bridge.ts';
 import { cutStrips } from './cut-strips.ts';
-import { neckStrip } from './neck.ts';
+import { neckStrip, waistStrip } from './neck.ts';
 import { outlinesOf } from './outline.ts';
 import { roundCorners } from './round-corners.ts';
 import { middleOfSpan, stripOf } from './span.ts';
@@ -32,6 +32,8 @@ function frameOf(windows: Piece[], bridge: number): Box {
 }
 
 const areaOf = (pieces: Piece[]): number => pieces.reduce((sum, piece) => sum + pieceArea(piece), 0);
+
+type Place = Soundness['narrow'][number];
 
 function faultsOf(found: Soundness): Unmended[] {
   const weak = found.weak.map((one) => ({ ...one, says: 'less of the sheet is left here than the least bridge' }));
@@ -131,12 +133,19 @@ export function bridgeUnit(windows: Piece[], settings: BridgeSettings, { boolean
   for (let group = 0; group < groups.length; group++) {
     if (groups[group]!.length === 0) continue;
     let found = look(groups[group]!);
-    for (let round = 0; round < NECK_ROUNDS && found.weak.length > 0; round++) {
+    // What was too narrow from the start stays as it was drawn.
+    let drawn: Place[] | undefined;
+    const isNew = ({ x, y }: Place) => {
+      drawn ??= look(origins[group]!).narrow;
+      return drawn.every((one) => Math.abs(one.x - x) + Math.abs(one.y - y) > width);
+    };
+    for (let round = 0; round < NECK_ROUNDS; round++) {
       const outlines = outlinesOf(groups[group]!);
-      const added = found.weak.flatMap((weak): Bridge[] => {
-        const strip = neckStrip(outlines, weak, width);
-        return strip ? [{ kind: 'neck', ...strip, width }] : [];
-      });
+      const strips = [
+        ...found.weak.map((weak) => neckStrip(outlines, weak, width)),
+        ...found.narrow.filter(isNew).map((narrow) => waistStrip(outlines, narrow, width)),
+      ];
+      const added = strips.flatMap((strip): Bridge[] => (strip ? [{ kind: 'neck', ...strip, width }] : []));
       if (added.length === 0) break;
       bridges.push(...added);
       cut(

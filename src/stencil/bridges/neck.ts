@@ -22,6 +22,9 @@ const STATION = 1 / 16;
 /** A neck is followed this many bridges far, either way. */
 const FARTHEST = 12;
 
+/** A strip reaches so much into the sheet on either side, in widths of a bridge. */
+const INTO = 0.35;
+
 const insideAny = (outlines: Outline[], point: Point): boolean => {
   const [x, y] = point;
   return (
@@ -114,4 +117,30 @@ export function neckStrip(outlines: Outline[], { x, y }: Weak, width: number): N
   const start = at(-behind, h);
   const sides = [at(-behind, -h), at(ahead, -h), at(ahead, h), start].map((to) => ({ kind: 'line', to }) as const);
   return { piece: [{ start, sides }], at: [x, y], way: [vx, vy], length: ahead + behind };
+}
+
+/**
+ * The strip that is laid across a window where a bridge beside it has left it too narrow, so that it is cut in two there.
+ * Nothing where no edge is near.
+ */
+export function waistStrip(outlines: Outline[], { x, y }: Weak, width: number): NeckStrip | undefined {
+  const edge = nearest(outlines, [x, y], 2 * width);
+  if (!edge) return undefined;
+  const [dx, dy] = [edge[0] - x, edge[1] - y];
+  const off = Math.sqrt(dx * dx + dy * dy);
+  if (off < 1e-3) return undefined;
+  const [ux, uy] = [dx / off, dy / off];
+  const step = STATION * width;
+  const follow = (sign: 1 | -1): number => {
+    for (let t = 0; t < 2 * width; t += step)
+      if (!insideAny(outlines, [x + sign * t * ux, y + sign * t * uy])) return t;
+    return 2 * width;
+  };
+  const [ahead, behind] = [follow(1), follow(-1)];
+  const [to, from] = [ahead + INTO * width, -behind - INTO * width];
+  const h = width / 2;
+  const at = (t: number, o: number): Point => [x + t * ux - o * uy, y + t * uy + o * ux];
+  const start = at(from, -h);
+  const sides = [at(to, -h), at(to, h), at(from, h), start].map((end) => ({ kind: 'line', to: end }) as const);
+  return { piece: [{ start, sides }], at: [x, y], way: [ux, uy], length: ahead + behind };
 }
