@@ -77,7 +77,7 @@ const ON_BORDERS: Tampering[] = [
 /** Quatrefoils in two colours by turns, a windmill in each. */
 const BY_TURNS = jobText([
   'overall: { across: 480, along: 640 }',
-  'field: { motif: quatrefoil, repeats: { across: 3, along: 4 }, alternate: checker, inset: windmill }',
+  'field: { motif: quatrefoil, repeats: { across: 3, along: 4 }, landing: whole, alternate: checker, inset: windmill }',
   'border: none',
   PALETTE,
   STENCIL,
@@ -96,7 +96,11 @@ const ON_TURNS: Tampering[] = [
   [
     'the colours of one repeat exchanged',
     /^another repeat stands in turn both ways$/,
-    around(isOwn, 75, (spot) => (isOwn(spot) ? other(spot) : undefined)),
+    // The repeat whose middle lies at (0, 80): three columns and four rows of 160 mm.
+    (svg) =>
+      changePaint(svg, (spot) =>
+        isOwn(spot) && Math.abs(spot.middle[0]) < 80 && Math.abs(spot.middle[1] - 80) < 80 ? other(spot) : undefined,
+      ),
   ],
   [
     'one inset turned by 5 degrees',

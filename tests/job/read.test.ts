@@ -78,7 +78,16 @@ describe('the smallest useful job', () => {
         'medallion-alternate': 'brick',
         lettering: 'navy',
       },
-      stencil: { bridge: 3, window: 1.5, sheet: { across: 457.2, along: 609.6, rim: 25.4 }, cutting: USUAL_CUTTING },
+      stencil: {
+        bridge: 3,
+        window: 1.5,
+        touching: 'by turns',
+        corners: 'sharp',
+        gaps: 'open',
+        lap: 1,
+        sheet: { across: 457.2, along: 609.6, rim: 25.4 },
+        cutting: USUAL_CUTTING,
+      },
       print: { paper: 'letter', overlap: 12.7, sheets: true, plan: 'if few', tiles: 'pdf', measured: 254 },
     }));
 });
@@ -106,7 +115,7 @@ border:
 reserve: { along: 1 }
 palette: { navy: '#22384F', cream: EFE4CC, "brick red": '#a43' }
 colours: { ground: cream, field: navy, alternate: brick red }
-stencil: { bridge: 4 mm, window: 2 mm, sheet: { across: 12", rim: 0 } }
+stencil: { bridge: 4 mm, window: 2 mm, touching: held apart, corners: round, gaps: painted, lap: 1/16, sheet: { across: 12", rim: 0 } }
 print: { paper: legal, overlap: 3/4, sheets: no, plan: yes, tiles: pdf and svg, 10 in measured: 10 1/16 }
 `);
   expect(job).toEqual({
@@ -154,7 +163,16 @@ print: { paper: legal, overlap: 3/4, sheets: no, plan: yes, tiles: pdf and svg, 
       'medallion-alternate': 'brick red',
       lettering: 'navy',
     },
-    stencil: { bridge: 4, window: 2, sheet: { across: 304.8, along: 609.6, rim: 0 }, cutting: USUAL_CUTTING },
+    stencil: {
+      bridge: 4,
+      window: 2,
+      touching: 'held apart',
+      corners: 'round',
+      gaps: 'painted',
+      lap: 1.5875,
+      sheet: { across: 304.8, along: 609.6, rim: 0 },
+      cutting: USUAL_CUTTING,
+    },
     print: { paper: 'legal', overlap: 19.05, sheets: false, plan: true, tiles: 'pdf and svg', measured: 255.5875 },
   });
 });

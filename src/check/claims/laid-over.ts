@@ -3,6 +3,7 @@ import type { FileSet } from '../file-set.ts';
 import { loadClipping } from '../measure/clipping.ts';
 import { fromBoundary, isSound, landsAs, lineAt } from '../measure/edges.ts';
 import { type Field, fieldOf, isInset, windowOf } from '../measure/field.ts';
+import { centre } from '../measure/finder.ts';
 import { flat } from '../measure/flat.ts';
 import { frameOf, outside } from '../measure/frame.ts';
 import { lookAtInsets } from '../measure/insets.ts';
@@ -119,7 +120,24 @@ const MOVES: [claim: string, move: Move][] = [
   ['the medallion mirrors about the centre line across', MIRROR_ALONG],
 ];
 
-/** A medallion mirrors about both centre lines; one that most of cannot mirror, such as a wheel, comes onto itself by half a turn. */
+/** Whether a medallion mirrors about any line through the centre of the work: one that takes its farthest piece to another as far out. */
+function mirrorsAnywhere(medallion: readonly Painted[], pattern: Pattern): boolean {
+  const seen = medallion.map(({ part, outline: { frame } }) => {
+    const [x, y] = centre(frame);
+    return { part, far: Math.hypot(x, y), angle: Math.atan2(y, x) };
+  });
+  const first = seen.reduce((most, one) => (one.far > most.far ? one : most), seen[0]!);
+  // Frames of turned pieces have other centres, so that this only narrows what is tried; the outlines themselves are compared.
+  return seen
+    .filter(({ part, far }) => part === first.part && Math.abs(far - first.far) <= 0.05 * first.far)
+    .some(({ angle }) => {
+      const both = angle + first.angle;
+      const move: Move = [Math.cos(both), Math.sin(both), Math.sin(both), -Math.cos(both), 0, 0];
+      return agrees(agreement(medallion, pattern, move));
+    });
+}
+
+/** A medallion mirrors about both centre lines; one that mirrors about no line, such as a wheel, comes onto itself by half a turn. */
 function symmetryOf(medallion: Painted[]): Claim[] {
   const pattern = new Pattern(medallion);
   const compare = (claim: string, move: Move) => {
@@ -136,7 +154,7 @@ function symmetryOf(medallion: Painted[]): Claim[] {
     `0, 0, to ${DRAWN}`,
   );
   const lone = MOVES.map(([, move]) => medallion.filter((piece) => !pattern.partner(piece, move)).length);
-  if (lone.every((count) => 2 * count > medallion.length))
+  if (lone.every((count) => 2 * count > medallion.length) && !mirrorsAnywhere(medallion, pattern))
     return [centred, compare('half a turn brings the medallion onto itself', [-1, 0, 0, -1, 0, 0])];
   return [centred, ...MOVES.map(([claim, move]) => compare(claim, move))];
 }

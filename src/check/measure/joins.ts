@@ -113,7 +113,7 @@ function worse(found: Joins, off: number, says: string): void {
 function stepBetween(one: End, other: End, rib: number): number {
   const plain = [one.from - other.from, one.to - other.to];
   const onward = [one.onward[0] - other.onward[0], one.onward[1] - other.onward[1]];
-  const bend = (at: 0 | 1) => (one.bends[at] && other.bends[at] ? BEND * rib : 0);
+  const bend = (at: 0 | 1) => (one.bends[at] || other.bends[at] ? BEND * rib : 0);
   return Math.max(...([0, 1] as const).map((at) => Math.min(Math.abs(plain[at]!) - bend(at), Math.abs(onward[at]!))));
 }
 
