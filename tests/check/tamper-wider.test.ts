@@ -76,8 +76,8 @@ const ON_BORDERS: Tampering[] = [
 
 /** Quatrefoils in two colours by turns, a windmill in each. */
 const BY_TURNS = jobText([
-  'overall: { across: 480, along: 640 }',
-  'field: { motif: quatrefoil, repeats: { across: 3, along: 4 }, landing: whole, alternate: checker, inset: windmill }',
+  'overall: { across: 480, along: 800 }',
+  'field: { motif: quatrefoil, repeats: { across: 3, along: 5 }, landing: whole, alternate: checker, inset: windmill }',
   'border: none',
   PALETTE,
   STENCIL,
@@ -95,11 +95,11 @@ function middle(group: readonly Spot[]): [number, number] {
 const ON_TURNS: Tampering[] = [
   [
     'the colours of one repeat exchanged',
-    /^another repeat stands in turn both ways$/,
-    // The repeat whose middle lies at (0, 80): three columns and four rows of 160 mm.
+    /^every second piece repeats at twice the pitch, across$/,
+    // The repeat in the middle of three columns and five rows of 160 mm.
     (svg) =>
       changePaint(svg, (spot) =>
-        isOwn(spot) && Math.abs(spot.middle[0]) < 80 && Math.abs(spot.middle[1] - 80) < 80 ? other(spot) : undefined,
+        isOwn(spot) && Math.abs(spot.middle[0]) < 80 && Math.abs(spot.middle[1]) < 80 ? other(spot) : undefined,
       ),
   ],
   [

@@ -3,7 +3,6 @@ import type { FileSet } from '../file-set.ts';
 import { loadClipping } from '../measure/clipping.ts';
 import { fromBoundary, isSound, landsAs, lineAt } from '../measure/edges.ts';
 import { type Field, fieldOf, isInset, windowOf } from '../measure/field.ts';
-import { centre } from '../measure/finder.ts';
 import { flat } from '../measure/flat.ts';
 import { frameOf, outside } from '../measure/frame.ts';
 import { lookAtInsets } from '../measure/insets.ts';
@@ -12,7 +11,7 @@ import { agreement, agrees, isField, Pattern, saysAgreement } from '../measure/p
 import { Symmetry } from '../measure/symmetry.ts';
 import { EDGES, edgeAt, isUpright, overlaps } from '../measure/window.ts';
 import type { LayoutFile } from '../read/layout.ts';
-import type { Frame } from '../read/outline.ts';
+import type { Frame, Outline } from '../read/outline.ts';
 import type { Painted } from '../read/plan.ts';
 
 const FILE = 'plan.svg';
@@ -120,16 +119,22 @@ const MOVES: [claim: string, move: Move][] = [
   ['the medallion mirrors about the centre line across', MIRROR_ALONG],
 ];
 
+/** The mean of the corners, which turns as the outline turns. */
+function middle({ corners }: Outline): [x: number, y: number] {
+  let [x, y] = [0, 0];
+  for (let i = 0; i < corners.length; i += 2) [x, y] = [x + corners[i]!, y + corners[i + 1]!];
+  return [(2 * x) / corners.length, (2 * y) / corners.length];
+}
+
 /** Whether a medallion mirrors about any line through the centre of the work: one that takes its farthest piece to another as far out. */
 function mirrorsAnywhere(medallion: readonly Painted[], pattern: Pattern): boolean {
-  const seen = medallion.map(({ part, outline: { frame } }) => {
-    const [x, y] = centre(frame);
+  const seen = medallion.map(({ part, outline }) => {
+    const [x, y] = middle(outline);
     return { part, far: Math.hypot(x, y), angle: Math.atan2(y, x) };
   });
   const first = seen.reduce((most, one) => (one.far > most.far ? one : most), seen[0]!);
-  // Frames of turned pieces have other centres, so that this only narrows what is tried; the outlines themselves are compared.
   return seen
-    .filter(({ part, far }) => part === first.part && Math.abs(far - first.far) <= 0.05 * first.far)
+    .filter(({ part, far }) => part === first.part && Math.abs(far - first.far) <= DRAWN)
     .some(({ angle }) => {
       const both = angle + first.angle;
       const move: Move = [Math.cos(both), Math.sin(both), Math.sin(both), -Math.cos(both), 0, 0];
@@ -154,7 +159,7 @@ function symmetryOf(medallion: Painted[]): Claim[] {
     `0, 0, to ${DRAWN}`,
   );
   const lone = MOVES.map(([, move]) => medallion.filter((piece) => !pattern.partner(piece, move)).length);
-  if (lone.every((count) => 2 * count > medallion.length) && !mirrorsAnywhere(medallion, pattern))
-    return [centred, compare('half a turn brings the medallion onto itself', [-1, 0, 0, -1, 0, 0])];
-  return [centred, ...MOVES.map(([claim, move]) => compare(claim, move))];
+  if (!lone.every((count) => 2 * count > medallion.length) || mirrorsAnywhere(medallion, pattern))
+    return [centred, ...MOVES.map(([claim, move]) => compare(claim, move))];
+  return [centred, compare('half a turn brings the medallion onto itself', [-1, 0, 0, -1, 0, 0])];
 }

@@ -1,6 +1,7 @@
 import type { Drawing } from '../../compose/drawing.ts';
 import { boxHeight, boxWidth, pieceArea } from '../../geometry/measure.ts';
 import type { Job } from '../../job/job.ts';
+import { filmsFor } from '../../stencil/films.ts';
 import type { Sheet } from '../../stencil/sheet.ts';
 import { writeArea } from '../../units/index.ts';
 import { coloursUsed, partWords } from '../plan-key.ts';
@@ -35,6 +36,7 @@ export function materials(drawing: Drawing, job: Job, sheets: Sheet[], { length 
   const brushes = new Set(sheets.map((sheet) => sheet.colour)).size;
   const cloth = job.surface === 'floor-cloth';
   const widest = Math.max(0, ...sheets.map(({ outline }) => boxWidth(outline)));
+  const films = filmsFor(sheets, job.stencil.sheet);
   const longest = Math.max(0, ...sheets.map(({ outline }) => boxHeight(outline)));
   const needed = [
     cloth
@@ -48,7 +50,7 @@ export function materials(drawing: Drawing, job: Job, sheets: Sheet[], { length 
   if (sheets.length > 0) {
     const size = `the largest ${length(widest)} × ${length(longest)}`;
     needed.push(
-      `${counted(sheets.length, 'piece')} of stencil film or oiled card, ${size}`,
+      `Stencil film or oiled card: ${counted(films.length, 'piece')} of ${length(films[0]!.across)} × ${length(films[0]!.along)}, for ${counted(sheets.length, 'sheet')}, ${size}`,
       'Repositionable spray or tape to hold a sheet down',
     );
   }
