@@ -1,6 +1,6 @@
 import { type Claim, DRAWN, list, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
-import { isInset } from '../measure/field.ts';
+import { type Field, fieldOf, isInset } from '../measure/field.ts';
 import { across, along, frameOf, outside } from '../measure/frame.ts';
 import { lookAtJoins } from '../measure/joins.ts';
 import { MIRROR_ACROSS, MIRROR_ALONG, type Move, moveOutline, placing } from '../measure/move.ts';
@@ -24,7 +24,8 @@ export default async function border(set: FileSet): Promise<Claim[]> {
   if (!plan.ok) return [unproven(FILE, 'the border is even on four sides', plan.says)];
   if (!layout.ok) return [unproven(FILE, 'the border is even on four sides', layout.says)];
   const rings = ringsOf(plan.value, layout.value);
-  const claims = [strips(plan.value, layout.value), ...stray(plan.value, rings)];
+  const field = await fieldOf(set);
+  const claims = [strips(plan.value, layout.value, field.ok ? field.value : undefined), ...stray(plan.value, rings)];
   for (const ring of rings) claims.push(...(await band(ring, layout.value)));
   return claims;
 }
@@ -39,8 +40,17 @@ const margins = (frame: Frame, outer: Frame): number[] => [
 
 const spread = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
 
-/** The strip between the edge of the work and the field is as wide as border and reserve. */
-function strips({ painted, ground }: Plan, { layout }: LayoutFile): Claim {
+/** How far an edge is from the nearest line where two repeats meet, mm; `at` is the middle of any repeat. */
+const offBoundary = (edge: number, at: number, pitch: number): number => {
+  const steps = (edge - at) / pitch - 0.5;
+  return Math.abs(steps - Math.round(steps)) * pitch;
+};
+
+/**
+ * The strip between the edge of the work and the field is as wide as border and reserve. A motif without a mirror one way may stand in its cell as it
+ * likes that way; its cells then end where the field does.
+ */
+function strips({ painted, ground }: Plan, { layout }: LayoutFile, measured: Field | undefined): Claim {
   const field = painted.filter(isField);
   if (!field.some((piece) => !isInset(piece)))
     return unproven(FILE, 'the field lies evenly inside the work', 'no field is painted');
@@ -53,10 +63,17 @@ function strips({ painted, ground }: Plan, { layout }: LayoutFile): Claim {
   const across = layout.border + layout.reserve.across;
   const due = [along, along, across, across];
   // A motif drawn clear of its cell stands a little farther in, alike on opposite sides; it never stands farther out.
-  const holds =
-    spread(found.slice(0, 2)) <= DRAWN &&
-    spread(found.slice(2)) <= DRAWN &&
-    all.every((at, i) => at >= due[i]! - DRAWN);
+  const { pitch } = layout;
+  const [repeat] = measured?.repeats ?? [];
+  const evenAlong =
+    measured?.mirrors.along === false && repeat
+      ? offBoundary(work.bottom - along, repeat.y, pitch.along) <= DRAWN
+      : spread(found.slice(0, 2)) <= DRAWN;
+  const evenAcross =
+    measured?.mirrors.across === false && repeat
+      ? offBoundary(work.left + across, repeat.x, pitch.across) <= DRAWN
+      : spread(found.slice(2)) <= DRAWN;
+  const holds = evenAlong && evenAcross && all.every((at, i) => at >= due[i]! - DRAWN);
   return stated(FILE, 'the field lies evenly inside the work', holds, list(found), `${list(due)}, to ${DRAWN}`);
 }
 

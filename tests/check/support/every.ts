@@ -54,7 +54,7 @@ export const twoBordersJob = (border: Edge, inner: Edge): string =>
     'field: { motif: diamond, pitch: { across: 160 to 300 }, stretch: 0.85 to 1.15 }',
     `border: ${edge(border, '80 to 130')}`,
     `inner border: ${edge(inner, '90')}`,
-    'reserve: { across: 90 to 160, along: 90 to 160 }',
+    'reserve: { across: 90 to 110, along: 90 to 110 }',
     PALETTE,
     STENCIL,
   ]);
