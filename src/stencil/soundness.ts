@@ -1,9 +1,11 @@
+import Flatbush from 'flatbush';
 import { boxesMeet } from '../geometry/measure.ts';
 import type { Box } from '../geometry/path.ts';
-import { boxPath, type Clipper, grown, loadClipper, middleOf, outers, piecePaths } from './clip.ts';
+import { shifted } from '../geometry/transform.ts';
+import { type Clipper, loadClipper, type Paths64, piecePaths, squareMm } from './clip.ts';
+import { type Copies, type Copy, copiesOf } from './copies.ts';
 import { gapBetween } from './gap.ts';
 import { narrowPlaces, selfNecks } from './necks.ts';
-import { type Opening, openingOf } from './opening.ts';
 import type { Sheet, Soundness } from './sheet.ts';
 
 /** The least a sheet must keep: widths of bridges and windows, and the rim that windows stay clear of. Lengths in mm. */
@@ -27,7 +29,7 @@ const standsOut = (box: Box, outline: Box, rim: number): boolean =>
   box.bottom > outline.bottom - rim + 1e-6;
 
 /** Places where an opening leaves less than the bridge between itself and the edge of the sheet. */
-function weakEdges({ box }: Opening, outline: Box, least: number): Weak[] {
+function weakEdges(box: Box, outline: Box, least: number): Weak[] {
   const [x, y] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
   const sides: Weak[] = [
     { x: (box.left + outline.left) / 2, y, width: box.left - outline.left },
@@ -38,15 +40,90 @@ function weakEdges({ box }: Opening, outline: Box, least: number): Weak[] {
   return sides.filter(({ width }) => width < least);
 }
 
-/** Places where two openings leave less than the bridge between them. */
-function weakBridges(openings: Opening[], least: number): Weak[] {
-  return openings.flatMap((one, at) =>
-    openings.slice(at + 1).flatMap((other) => {
-      if (!boxesMeet(one.box, other.box, least)) return [];
-      const gap = gapBetween(one.polygon, other.polygon);
-      return gap.width < least ? [gap] : [];
-    }),
-  );
+/** Two openings that come within reach of each other. */
+interface Pair {
+  one: number;
+  other: number;
+  gap: Weak;
+}
+
+/** Fewer openings than this are compared one by one. */
+const FEW = 8;
+
+/** Which boxes come within reach of which, each pair once. */
+function pairsOf(copies: Copy[], reach: number): [number, number][] {
+  const pairs: [number, number][] = [];
+  if (copies.length < FEW) {
+    copies.forEach((one, at) => {
+      for (let other = 0; other < at; other++)
+        if (boxesMeet(copies[other]!.box, one.box, reach)) pairs.push([other, at]);
+    });
+    return pairs;
+  }
+  const index = new Flatbush(copies.length);
+  for (const { box } of copies) index.add(box.left, box.top, box.right, box.bottom);
+  index.finish();
+  copies.forEach(({ box }, at) => {
+    for (const other of index.search(box.left - reach, box.top - reach, box.right + reach, box.bottom + reach))
+      if (other < at && boxesMeet(copies[other]!.box, box, reach)) pairs.push([other, at]);
+  });
+  return pairs;
+}
+
+/** Pairs of openings that leave less than the bridge between them. Shapes that lie alike to each other are measured once. */
+function weakPairs({ shapes, copies }: Copies, least: number): Pair[] {
+  const known = new Map<string, Weak>();
+  return pairsOf(copies, least).flatMap(([at, there]): Pair[] => {
+    const [a, b] = [copies[at]!, copies[there]!];
+    const [dx, dy] = [b.dx - a.dx, b.dy - a.dy];
+    const key = `${a.shape} ${b.shape} ${Math.round(dx * 1e5)} ${Math.round(dy * 1e5)}`;
+    let gap = known.get(key);
+    if (!gap) {
+      gap = gapBetween(shapes[a.shape]!.polygon, shapes[b.shape]!.polygon, dx, dy);
+      known.set(key, gap);
+    }
+    if (gap.width >= least) return [];
+    return [{ one: at, other: there, gap: { ...gap, x: gap.x + a.dx, y: gap.y + a.dy } }];
+  });
+}
+
+/** Openings nearer than this touch, mm. */
+const TOUCH = 0.005;
+
+/** Parts of the sheet that lie inside an opening, or inside openings that touch each other. */
+function islandsOf(clipper: Clipper, { shapes, copies }: Copies, pairs: Pair[]): number {
+  const { Clipper, FillRule } = clipper;
+  const inside = (paths: Paths64) => paths.filter((path) => squareMm(Clipper.area(path)) < -SLIVER).length;
+  const alone = shapes.map(({ piece }) => (piece.length > 1 ? inside(piecePaths(piece)) : 0));
+  const root = copies.map((_, at) => at);
+  const find = (at: number): number => {
+    let top = at;
+    while (root[top] !== top) top = root[top]!;
+    root[at] = top;
+    return top;
+  };
+  const touching = pairs.filter(({ gap }) => gap.width < TOUCH);
+  for (const { one, other } of touching) root[find(one)] = find(other);
+  const groups = new Map<number, number[]>();
+  for (let at = 0; at < copies.length; at++) {
+    const top = find(at);
+    const group = groups.get(top);
+    if (group) group.push(at);
+    else groups.set(top, [at]);
+  }
+  let count = 0;
+  for (const members of groups.values()) {
+    if (members.length === 1) {
+      count += alone[copies[members[0]!]!.shape]!;
+      continue;
+    }
+    const paths = members.flatMap((at) => {
+      const { shape, dx, dy } = copies[at]!;
+      return piecePaths(shifted(shapes[shape]!.piece, dx, dy));
+    });
+    count += inside(Clipper.union(paths, FillRule.NonZero));
+  }
+  return count;
 }
 
 /**
@@ -62,38 +139,33 @@ export async function soundness(sheet: Judged, least: Least): Promise<Soundness>
 
 export type Judged = Pick<Sheet, 'outline' | 'windows' | 'keys'>;
 
-/** `soundness`, once the clipping library is there. */
+/**
+ * `soundness`, once the clipping library is there. Every distinct shape is measured once, only pairs that come near each other are compared, and only what
+ * touches is clipped: shapes that keep a bridge's width apart cannot, grown by half of it, close round a part of the sheet together.
+ */
 export function judge(clipper: Clipper, sheet: Judged, least: Least): Soundness {
-  const { Clipper, FillRule } = clipper;
   const { outline } = sheet;
-  const windows = sheet.windows.map(openingOf);
-  const openings = [...windows, ...sheet.keys.map(({ piece }) => openingOf(piece))];
-  const outside =
-    windows.filter(({ box }) => standsOut(box, outline, least.rim ?? 0)).length +
-    openings.slice(windows.length).filter(({ box }) => standsOut(box, outline, 0)).length;
-
-  const cut = [...sheet.windows, ...sheet.keys.map(({ piece }) => piece)].flatMap(piecePaths);
-  const kept = Clipper.difference([boxPath(outline)], cut, FillRule.NonZero);
-  const islands = Math.max(0, outers(clipper, kept, SLIVER).length - 1);
-
+  const all = copiesOf([...sheet.windows, ...sheet.keys.map(({ piece }) => piece)]);
+  const { shapes, copies } = all;
+  const count = sheet.windows.length;
+  const outside = copies.filter(({ box }, at) => standsOut(box, outline, at < count ? (least.rim ?? 0) : 0)).length;
   const width = least.bridge - SLACK;
-  const weak: Weak[] = [
-    ...openings.flatMap((opening) => weakEdges(opening, outline, width)),
-    ...weakBridges(openings, width),
-    ...openings.flatMap((opening) => selfNecks(clipper, opening, width)),
+  const pairs = weakPairs(all, width);
+  const islands = islandsOf(clipper, all, pairs);
+
+  const isWindow = new Set(copies.slice(0, count).map(({ shape }) => shape));
+  const necks = shapes.map((shape) => selfNecks(clipper, shape, width));
+  const narrows = shapes.map((shape, at) =>
+    isWindow.has(at) ? narrowPlaces(clipper, shape, least.window - SLACK) : [],
+  );
+  const everywhere = (found: Weak[][], of: Copy[]): Weak[] =>
+    of.flatMap(({ shape, dx, dy }) => found[shape]!.map((one) => ({ ...one, x: one.x + dx, y: one.y + dy })));
+  const weak = [
+    ...copies.flatMap(({ box }) => weakEdges(box, outline, width)),
+    ...pairs.map(({ gap }) => gap),
+    ...everywhere(necks, copies),
   ];
-  if (weak.length === 0) {
-    // Nothing near enough to anything else was found, so the sheet should hold; this is the definition itself.
-    const left = outers(clipper, grown(clipper, kept, -width / 2), SLIVER);
-    const bySize = [...left].sort((a, b) => Clipper.area(b) - Clipper.area(a));
-    for (const loose of bySize.slice(1)) {
-      if (islands > 0) break;
-      const [x, y] = middleOf(clipper, loose);
-      weak.push({ x, y, width });
-    }
-    if (left.length === 0) weak.push({ x: 0, y: 0, width: 0 });
-  }
-  const narrow = windows.flatMap((window) => narrowPlaces(clipper, window, least.window - SLACK));
+  const narrow = everywhere(narrows, copies.slice(0, count));
   const sound = islands === 0 && weak.length === 0 && narrow.length === 0 && outside === 0;
   return { sound, islands, weak, narrow, outside };
 }

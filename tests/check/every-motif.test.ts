@@ -32,4 +32,3 @@ describe('every claim holds of a small work', () => {
     expectHolds(fieldJob(motif, { across: 2, along: 3 }, [], ', inset: fan')),
   );
 });
-});

@@ -21,11 +21,14 @@ const allowed = turns.filter(({ why }) => why === undefined);
 const refused = turns.filter(({ why }) => why !== undefined);
 
 describe('every border that may turn so, with all its files', () => {
-  // One of the corner blocks each, by turns, so that all of them are cut.
-  const cases = allowed.map(({ edge, name }, at) => {
-    const corner = edge.turn === 'block' ? { corner: corners[at % corners.length]! } : {};
-    return [name, { ...edge, ...corner }] as const;
-  });
+  // Blocks are cut for one border each; how they stand with all others is drawn below.
+  const cases = [
+    ...allowed.filter(({ edge }) => edge.turn !== 'block').map(({ edge, name }) => [name, edge] as const),
+    ...corners.map((corner, at): [string, Edge] => {
+      const motif = borders[(at * 5) % borders.length]!.name;
+      return [`${motif}, ${corner} at its corners`, { motif, turn: 'block', corner }];
+    }),
+  ];
   test.each(cases)('%s', async (_, edge) => {
     const made = await make(borderJob(edge));
     expect(made.refused).toBeUndefined();

@@ -37,12 +37,12 @@ export interface Edge {
 const edge = ({ motif, turn, run, corner }: Edge, width: string): string =>
   `{ motif: ${motif}, width: ${width}, turn: ${turn}${run ? `, run: ${run}` : ''}${corner ? `, corner: ${corner}` : ''} }`;
 
-/** A few diamonds with a border of 80 to 130 mm round them. */
-export const borderJob = (border: Edge, overall = '{ across: 761, along: 1037 }'): string =>
+/** A few diamonds with a border of 60 to 100 mm round them. */
+export const borderJob = (border: Edge, overall = '{ across: 561, along: 757 }'): string =>
   jobText([
     `overall: ${overall}`,
-    'field: { motif: diamond, pitch: { across: 160 to 300 }, stretch: 0.85 to 1.15 }',
-    `border: ${edge(border, '80 to 130')}`,
+    'field: { motif: diamond, pitch: { across: 150 to 300 }, stretch: 0.8 to 1.25 }',
+    `border: ${edge(border, '60 to 100')}`,
     PALETTE,
     STENCIL,
   ]);
