@@ -94,15 +94,14 @@ async function drawBridged(
   assets?: Assets,
 ): Promise<Result<Pick<Finished, 'drawing' | 'repeat' | 'bridges'>>> {
   const { composeWork } = await import('./compose/work.ts');
-  const { asDrawn } = await import('./compose/finish.ts');
   const { faceFinder } = await import('./lettering/faces.ts');
   const { loadBridging } = await import('./stencil/bridges/bridging.ts');
   const { costOfBridges } = await import('./stencil/bridges/cost.ts');
   const { repeatOf } = await import('./compose/compose.ts');
   const findFace = faceFinder(assets);
-  const { bridged, gaps } = await loadBridging(job.stencil, job.colours);
+  const { whole: met, bridged, gaps } = await loadBridging(job.stencil, job.colours);
   const draw = (finish: Finish) => composeWork(layout, job, motifs, findFace, finish);
-  const [whole, drawing] = [await draw(asDrawn), await draw(bridged)];
+  const [whole, drawing] = [await draw(met), await draw(bridged)];
   if (!whole.ok) return whole;
   if (!drawing.ok) return drawing;
   const bridges = costOfBridges(whole.value, drawing.value);

@@ -9,7 +9,7 @@ import type { Drawing, Region } from './drawing.ts';
 import { composeEdging } from './edging.ts';
 import { type Family, familiesOf } from './families.ts';
 import { composeField } from './field.ts';
-import { asDrawn, type Finish, type Standing } from './finish.ts';
+import { asDrawn, type Finish, metAlone, type Standing } from './finish.ts';
 import { composeInset } from './inset.ts';
 
 export type { Motifs } from '../fit/problem.ts';
@@ -51,7 +51,11 @@ function fieldFamilies({ pitch }: Layout, job: Chosen, motifs: Motifs, finish: F
       every: [every.across * pitch.across, every.along * pitch.along],
     };
   });
-  return finish.repeated(standing).map((drawn, at) => ({ ...families[at]!, drawn: finish.unit(drawn, 'motif') }));
+  const met = finish.meeting(standing).map((drawn, at) => ({ ...standing[at]!, drawn }));
+  return finish.repeated(met).map((drawn, at): Family => {
+    const { drawn: bare, ...family } = families[at]!;
+    return { ...family, bare, drawn: finish.unit(drawn, 'motif') };
+  });
 }
 
 /** One repeat of the field, the first, as it is finished. */
@@ -77,7 +81,7 @@ async function withMedallion(
   if (!medallion || !motifs.medallion) return regions;
   const { pitch } = layout;
   const cell = { across: medallion.repeats.across * pitch.across, along: medallion.repeats.along * pitch.along };
-  const drawn = finish.unit(drawMotif(motifs.medallion, cell, medallion.settings), 'motif');
+  const drawn = finish.unit(metAlone(drawMotif(motifs.medallion, cell, medallion.settings), finish), 'motif');
   const placed = drawn.map(
     ({ part, pieces }): Region => ({ element: 'medallion', part, pieces, cut: false, at: Float64Array.of(0, 0) }),
   );

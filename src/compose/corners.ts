@@ -4,7 +4,7 @@ import type { Drawn } from '../motif/motif.ts';
 import { drawMotif, drawOwnCorner } from '../motif/record.ts';
 import type { Edging } from './around.ts';
 import type { Region } from './drawing.ts';
-import { asDrawn } from './finish.ts';
+import { asDrawn, metAlone } from './finish.ts';
 import { drawMitre, transposed } from './mitre.ts';
 
 /** The corner of a border as drawn for the left far corner, about its own centre. */
@@ -32,10 +32,10 @@ const isDiagonal = (drawn: Drawn[]): boolean =>
  * centre lines. Where the two are the same, turns: one sheet then serves all four.
  */
 export async function composeCorners(edging: Edging): Promise<Region[]> {
-  const { outer, width, order, run } = edging;
+  const { outer, width, order, run, finish = asDrawn } = edging;
   const made = edging.turn === 'block' ? edging.corner?.motif.made : edging.motif.made;
   const bare = await drawCorner(edging);
-  const drawn = made === 'tape' ? bare : (edging.finish ?? asDrawn).unit(bare, 'motif');
+  const drawn = made === 'tape' ? bare : finish.unit(metAlone(bare, finish), 'motif');
   const [left, right] = [outer.left + width / 2, outer.right - width / 2];
   const [far, near] = [outer.top + width / 2, outer.bottom - width / 2];
   const turns = run === 'round' || isDiagonal(drawn);

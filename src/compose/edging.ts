@@ -31,8 +31,10 @@ function composeSide(edging: Edging, { name, turns, middle, onward, length }: Si
   const count = motif.made === 'tape' ? Math.min(wanted, 1) : wanted;
   if (count < 1 || length <= 0) return [];
   const bare = drawMotif(motif, { across: length / count, along: width }, settings);
-  const held = (unit: Drawn[], pitch: number) =>
-    finish.repeated([{ drawn: unit, at: [0, 0], every: [pitch, Infinity] }])[0]!;
+  const held = (unit: Drawn[], pitch: number) => {
+    const stands = { at: [0, 0], every: [pitch, Infinity] } as const;
+    return finish.repeated([{ ...stands, drawn: finish.meeting([{ ...stands, drawn: unit }])[0]! }])[0]!;
+  };
   const drawn = motif.made === 'tape' ? bare : finish.unit(held(bare, length / count), 'motif');
   const runs = middles(length, count);
   const region = (pieces: Piece[], part: Part, at: number[]): Region => ({

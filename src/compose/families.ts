@@ -5,6 +5,8 @@ import type { Drawn, Lattice, Part } from '../motif/motif.ts';
 /** Repeats of one kind: which cells they stand in, counted from the left near corner of the field. */
 export interface Family {
   drawn: Drawn[];
+  /** As drawn at first, where colours have come to reach under each other since. */
+  bare?: Drawn[];
   from: Pair;
   every: Pair;
 }

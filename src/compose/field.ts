@@ -1,8 +1,7 @@
 import type { Layout } from '../fit/layout.ts';
-import { clipPieces } from '../geometry/clip.ts';
-import { piecesBox } from '../geometry/measure.ts';
-import type { Box } from '../geometry/path.ts';
-import type { Drawn } from '../motif/motif.ts';
+import { clipPieces, TOUCH } from '../geometry/clip.ts';
+import { boxesMeet, pieceBox, piecesBox } from '../geometry/measure.ts';
+import type { Box, Piece } from '../geometry/path.ts';
 import type { Region } from './drawing.ts';
 import type { Family } from './families.ts';
 import { pairs, spread } from './spread.ts';
@@ -26,15 +25,22 @@ function centres(
   return found;
 }
 
+/** What of clipped pieces belongs to shapes that show there as drawn, and does not only reach in under another colour. */
+function showing(clipped: Piece[], bare: Piece[] | undefined, window: Box): Piece[] {
+  if (!bare) return clipped;
+  const boxes = clipPieces(bare, window).map(pieceBox);
+  return clipped.filter((piece) => boxes.some((box) => boxesMeet(box, pieceBox(piece), -10 * TOUCH)));
+}
+
 /**
  * The field's repeats: whole ones placed as they are, those an edge crosses clipped by it, each distinct crossing once.
  * Placements run row by row from the near edge to the far one, each row from left to right.
  */
 export function composeField(layout: Pick<Layout, 'pitch' | 'phase'>, field: Box, families: Family[]): Region[] {
   const { pitch, phase } = layout;
-  return families.flatMap(({ drawn, from, every }) => composeFamily(drawn, from, every));
+  return families.flatMap(composeFamily);
 
-  function composeFamily(drawn: Drawn[], from: Family['from'], every: Family['every']): Region[] {
+  function composeFamily({ drawn, bare, from, every }: Family): Region[] {
     const regions: Region[] = [];
     for (const { part, pieces } of drawn) {
       const reach = piecesBox(pieces);
@@ -75,7 +81,8 @@ export function composeField(layout: Pick<Layout, 'pitch' | 'phase'>, field: Box
         for (const across of acrossBands) {
           const window = { left: across.low, right: across.high, top: along.low, bottom: along.high };
           const cut = Object.values(window).some(Number.isFinite);
-          const kept = cut ? clipPieces(pieces, window) : pieces;
+          const first = bare?.find((one) => one.part === part)?.pieces;
+          const kept = cut ? showing(clipPieces(pieces, window), first, window) : pieces;
           if (kept.length > 0) regions.push({ element: 'field', part, pieces: kept, cut, at: pairs(across, along) });
         }
       }

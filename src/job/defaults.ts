@@ -1,5 +1,5 @@
 import { inches, MM_PER_INCH, type System } from '../units/index.ts';
-import type { Cutting, Paper, Range } from './job.ts';
+import type { Cutting, Job, Paper, Range } from './job.ts';
 
 /** Values that hold where the job says nothing, in mm. Each is stated in the schema. */
 export const STEP: Record<System, number> = { inch: MM_PER_INCH / 16, metric: 1 };
@@ -17,6 +17,7 @@ export const WINDOW = 1.5;
 
 /** How far what fills the gaps of bridges laps over the paint. Common practice, no source. */
 export const LAP = 1;
+export const EDGE_TO_EDGE: Job['stencil']['meeting'] = { way: 'edge to edge', by: 0 };
 /** Colours are our own. */
 export const CUTTING: Cutting = {
   outline: 'cut',

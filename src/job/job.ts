@@ -129,6 +129,8 @@ export interface Job {
     window: number;
     /** Repeats that touch are cut and painted `by turns`, or `held apart` by a bridge, or each `alone`, one to a sheet. */
     touching: 'by turns' | 'held apart' | 'alone';
+    /** Where two colours touch: as drawn, or with so many mm of overlap or gap. */
+    meeting: { way: 'edge to edge' | 'overlap' | 'gap'; by: number };
     /** How the corners are that bridges cut into windows. */
     corners: 'sharp' | 'round';
     /** The gaps that bridges leave in the paint stay `open`, or are `painted` through a further sheet. */

@@ -1,5 +1,6 @@
 import type { Pair } from '../fit/layout.ts';
 import type { Guides } from './guide.ts';
+import type { Part } from './part.ts';
 import type { Patch } from './patch.ts';
 
 /** What a sheet serves. A second border and its corners have sheets of their own, and so have shapes that an edge cuts. */
@@ -31,5 +32,7 @@ export interface Area {
   /** What it is called in what is said about it: its motif, as a rule. */
   name: string;
   patch: Patch;
+  /** Which part of shapes that are split it is, in the coordinates of the work. */
+  part?: Part;
   guides: Guides;
 }

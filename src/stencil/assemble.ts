@@ -6,7 +6,9 @@ import type { Corner } from './corner.ts';
 import { type Laid, laidOnFloor, layBlocks } from './cover.ts';
 import { guideKeys } from './guide-key.ts';
 import { type Cut, type CutKey, KEY, MARGIN, movedCut, outlineOf } from './key.ts';
+import { matchKey } from './match-key.ts';
 import { neighbourKeys } from './neighbour-key.ts';
+import { movedPart, type Part } from './part.ts';
 import { sortIntoPasses } from './passes.ts';
 import { type Spot, spotKey } from './patch.ts';
 import type { Shape } from './shape.ts';
@@ -21,12 +23,15 @@ export interface Room {
   bridge: number;
 }
 
-export type Bare = Pick<Sheet, 'outline' | 'windows' | 'keys' | 'passes'>;
+export type Bare = Pick<Sheet, 'outline' | 'windows' | 'keys' | 'passes'> & { part?: Part };
 
 const marginOf = (room: Room): number => Math.max(room.bridge, MARGIN);
 
 /** What a sheet needs round its windows on every side: the rim, or as much as a guide key takes. */
 export const surround = (room: Room): number => Math.max(room.rim, room.bridge + KEY + marginOf(room));
+
+/** The same for a part of shapes that are split: a match key may stand before a guide key. */
+export const partSurround = (room: Room): number => Math.max(room.rim, 2 * (room.bridge + KEY) + marginOf(room));
 
 /** Whether a sheet of this outline can be cut from the film or card, upright or lying. */
 export function fitsRoom(outline: Box, { across, along }: Room): boolean {
@@ -74,10 +79,36 @@ class Draft {
     return shifted(this.shapeOf(spot).piece, ...this.centreOf(spot));
   }
 
+  /** The match keys of every cell that the block holds. */
+  matchKeys(): CutKey[] {
+    const { part, x, y } = this.pattern;
+    if (!part) return [];
+    const found: CutKey[] = [];
+    for (let j = 0; j < this.ny; j++) {
+      for (let i = 0; i < this.nx; i++) {
+        for (const [px, py] of part.match) found.push(matchKey([px + i * x.pitch, py + j * y.pitch]));
+      }
+    }
+    return found;
+  }
+
   keys(cornersOf: (shape: number) => Corner[], room: Room, demand: boolean): CutKey[] {
+    const { pattern, windows, windowsBox, laid } = this;
+    const [margin, around] = [marginOf(room), surround(room)];
+    // What lies beside a part may be the rest of its own shapes, whose corners are none of the floor's.
+    const matches = this.matchKeys();
+    const neighbours = pattern.part ? [] : this.neighbourKeys(cornersOf, room, demand);
+    const beside = [...matches, ...neighbours].map(({ cut }) => cut);
+    const { left, top, right, bottom } = outlineOf(windowsBox, beside, around, margin);
+    const within: Box = { left: left + margin, top: top + margin, right: right - margin, bottom: bottom - margin };
+    const guides = guideKeys(laid, windowsBox, this.cells, [...windows, ...beside], room.bridge, within);
+    return [...guides, ...neighbours, ...matches];
+  }
+
+  private neighbourKeys(cornersOf: (shape: number) => Corner[], room: Room, demand: boolean): CutKey[] {
     const { pattern, windows, windowsBox, laid, spots, nx, ny } = this;
     const [margin, around] = [marginOf(room), surround(room)];
-    const neighbours = neighbourKeys(
+    return neighbourKeys(
       {
         kinds: pattern.kinds,
         cornersOf: (kind) => cornersOf(pattern.kinds[kind]!.shape),
@@ -94,11 +125,6 @@ class Draft {
       },
       (chosen) => demand || fitsRoom(outlineOf(windowsBox, chosen, around, margin), room),
     );
-    const beside = neighbours.map(({ cut }) => cut);
-    const { left, top, right, bottom } = outlineOf(windowsBox, beside, around, margin);
-    const within: Box = { left: left + margin, top: top + margin, right: right - margin, bottom: bottom - margin };
-    const guides = guideKeys(laid, windowsBox, this.cells, [...windows, ...beside], room.bridge, within);
-    return [...guides, ...neighbours];
   }
 
   /** The sheet about the middle of its block. */
@@ -117,6 +143,7 @@ class Draft {
       windows: this.spots.map((spot) => shifted(this.pieceOf(spot), -middle[0], -middle[1])),
       keys: keys.map(({ key }) => moveKey(key, -middle[0], -middle[1])),
       passes: sortIntoPasses(centred, placements),
+      ...(this.pattern.part ? { part: movedPart(this.pattern.part, 0, [-middle[0], -middle[1]]) } : {}),
     };
   }
 }

@@ -4,6 +4,7 @@ import { shiftedBox } from '../geometry/transform.ts';
 import { type Classes, type Conflict, classOf, colourings } from './classes.ts';
 import { countPlacements, type Pass, passesOf } from './cover.ts';
 import { type Orbit, orbitsOf, type Shift } from './orbit.ts';
+import { EVERYWHERE } from './part.ts';
 import type { Spot } from './patch.ts';
 import type { Shape } from './shape.ts';
 import type { Pattern } from './share.ts';
@@ -131,7 +132,13 @@ export function candidatesFor(
   };
   const found: Candidate[] = [];
   const room = (way: 'i' | 'j', repeats: boolean) => (repeats ? Math.min(most, longest(pattern, way) + 2) : 1);
-  const [mostX, mostY] = [room('i', pattern.x.repeats), room('j', pattern.y.repeats)];
+  // Where shapes are split, a sheet carries the part of one cell that way.
+  const isSplit = (low: number, high: number) => Number.isFinite(low) || Number.isFinite(high);
+  const { left, right, top, bottom } = pattern.part?.box ?? EVERYWHERE;
+  const [mostX, mostY] = [
+    isSplit(left, right) ? 1 : room('i', pattern.x.repeats),
+    isSplit(top, bottom) ? 1 : room('j', pattern.y.repeats),
+  ];
   for (let nx = 1; nx <= mostX; nx++) {
     let [tried, fitted] = [false, false];
     for (let ny = 1; ny <= mostY; ny++) {

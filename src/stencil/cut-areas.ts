@@ -4,6 +4,8 @@ import { surround } from './assemble.ts';
 import { divided } from './one-cell.ts';
 import { type Bench, type CutPattern, cutPattern } from './pattern.ts';
 import { type Pattern, shareSheets } from './share.ts';
+import { chooseSplit } from './split/choose.ts';
+import { partsOf } from './split/parts.ts';
 
 /** The sheets of each pattern; `mirrorOf` is the number of the pattern it is a mirror image of. */
 export interface CutAreas {
@@ -14,8 +16,35 @@ export interface CutAreas {
 /** The longest that the windows of a sheet may reach, mm. */
 const longest = ({ room }: Bench): number => Math.max(room.across, room.along) - 2 * surround(room);
 
-/** Cuts areas that belong to one element; one of a single cell that no sheet holds is divided. */
-function cutAreas(areas: Area[], bench: Bench, whole = true): CutAreas {
+/** What may be done about a pattern of which no sheet holds one cell. */
+type Means = 'divide, then split' | 'split' | 'nothing';
+
+/** A pattern that no sheet holds in smaller ones: its windows sorted onto several sheets, or windows themselves split. */
+function cutSmaller(pattern: Pattern, bench: Bench, means: Means): CutAreas | undefined {
+  const held = (areas: Area[], rest: Means): CutAreas | undefined => {
+    const cut = areas.length > 1 ? cutAreas(areas, bench, rest) : undefined;
+    return cut?.issues.length === 0 ? cut : undefined;
+  };
+  if (means === 'nothing') return undefined;
+  if (means === 'divide, then split') {
+    const parts = pattern.members.flatMap(({ area }) => divided(area, longest(bench), bench.book));
+    const found = held(parts, 'nothing') ?? (isLettering(pattern) ? held(parts, 'split') : undefined);
+    if (found) return found;
+  }
+  const parts = chooseSplit(pattern, bench);
+  return (
+    parts &&
+    held(
+      pattern.members.flatMap((member) => partsOf(member, parts, bench.book)),
+      'nothing',
+    )
+  );
+}
+
+const isLettering = ({ members }: Pattern): boolean => members[0]!.area.family === 'lettering';
+
+/** Cuts areas that belong to one element; what no sheet holds is divided, or split where even single windows are too large. */
+function cutAreas(areas: Area[], bench: Bench, means: Means = 'divide, then split'): CutAreas {
   const found: CutAreas = { patterns: [], issues: [] };
   // What is divided comes as several patterns, so the numbers are not those of `shareSheets`.
   const first = new Map<Pattern, number>();
@@ -29,9 +58,8 @@ function cutAreas(areas: Area[], bench: Bench, whole = true): CutAreas {
       found.patterns.push({ ...cut.value, ...mirrorOf });
       continue;
     }
-    const parts = whole ? pattern.members.flatMap(({ area }) => divided(area, longest(bench), bench.book)) : [];
-    const smaller = parts.length > 1 ? cutAreas(parts, bench, false) : undefined;
-    if (!smaller || smaller.issues.length > 0) {
+    const smaller = cutSmaller(pattern, bench, means);
+    if (!smaller) {
       found.issues.push(...cut.issues);
       continue;
     }

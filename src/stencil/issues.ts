@@ -47,7 +47,7 @@ export function tooLargeIssue(what: string, outline: Box, job: Words): Issue {
   return {
     code: 'stencil/too-large',
     path: ['stencil', 'sheet'],
-    says: `one repeat of the ${what}, with its rim and keys, takes a sheet ${write(wide)} by ${write(high)}; the job's sheet is ${write(across)} by ${write(along)}`,
+    says: `one repeat of the ${what}, with its rim and keys, takes a sheet ${write(wide)} by ${write(high)}; the job's sheet is ${write(across)} by ${write(along)}, and no line was found along which it could be split over several of them: one that leaves every part room for its rim and keys and every window at least ${fine(job.stencil.window)} wide`,
     hint: `sheet: { across: ${write(w)}, along: ${write(h)} }, or smaller repeats`,
   };
 }

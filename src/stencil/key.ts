@@ -23,7 +23,7 @@ export interface CutKey {
 }
 
 /** Whether something would keep the least bridge from everything cut so far. */
-export function keepsClear(one: Cut, cuts: Cut[], bridge: number): boolean {
+export function keepsClear(one: Cut, cuts: readonly Cut[], bridge: number): boolean {
   return cuts.every((cut) => !comesWithin(bridge - 1e-6, one, cut));
 }
 

@@ -1,6 +1,7 @@
 import { bad, good, type Result } from '../issue.ts';
 import { assemble, type Bare, fitsRoom, type Room, surround } from './assemble.ts';
 import { type Candidate, candidatesFor } from './block.ts';
+import type { Clipper } from './clip.ts';
 import { findConflicts } from './conflicts.ts';
 import type { Corner } from './corner.ts';
 import { crowdedIssue, tooLargeIssue, type Words } from './issues.ts';
@@ -15,6 +16,9 @@ export interface Bench {
   corners: (shape: number) => Corner[];
   room: Room;
   job: Words;
+  clipper: Clipper;
+  /** How far the parts of a shape that is split lap over each other, mm. */
+  lap: number;
 }
 
 /** The sheets of one pattern. */

@@ -1,6 +1,7 @@
 import type { Point } from '../geometry/path.ts';
 import { quarterTurn } from '../geometry/transform.ts';
 import type { Area } from './area.ts';
+import { movedPart, type Part, sameParts } from './part.ts';
 import {
   type Axis,
   cellsBetween,
@@ -33,6 +34,8 @@ export interface Pattern {
   y: Axis;
   kinds: Kind[];
   members: Member[];
+  /** Which part of shapes that are split it paints, from the beginning of its cell 0, 0. */
+  part?: Part;
   /** An earlier pattern that this one is the mirror image of. */
   mirrorOf?: Pattern;
 }
@@ -79,6 +82,10 @@ function inPattern(
   return undefined;
 }
 
+/** The part an area is, as a pattern sees it that lies there turned, its cell 0, 0 beginning at `origin`. */
+const partIn = ({ part }: Area, turn: number, [x, y]: Point): Part | undefined =>
+  part && movedPart(part, -turn, [-x, -y]);
+
 const isCut = ({ family }: Area): boolean => family.endsWith('edge');
 
 /** Sorts areas into patterns, whole repeats first; areas that are equal after quarter turns share one, the largest leading. */
@@ -105,6 +112,7 @@ export function shareSheets(areas: Area[], book: ShapeBook): Pattern[] {
         if (pattern.members[0]!.area.family !== area.family) return false;
         const patch = turnedBack(area.patch, turn, book);
         const found = inPattern(pattern, patch);
+        if (found && !sameParts(pattern.part, partIn(area, turn, found.origin), pattern.x, pattern.y)) return false;
         if (found) pattern.members.push(member(turn, patch, found));
         return found !== undefined;
       }),
@@ -122,6 +130,7 @@ export function shareSheets(areas: Area[], book: ShapeBook): Pattern[] {
       x,
       y,
       kinds,
+      ...(area.part ? { part: partIn(area, 0, [x.start, y.start])! } : {}),
       members: [member(0, area.patch, { origin: [x.start, y.start], spots })],
     });
   }

@@ -43,8 +43,8 @@ const WHAT: Partial<Record<Family, string>> = {
   'inner edge': 'inner border',
 };
 
-/** What a pattern is, in plain words: `field`, `field, repeats cut by the left and right edges`, `border, near and far sides`. */
-export function whatOf({ members }: Pattern): string {
+/** What a pattern is, were it not split: `field`, `field, repeats cut by the left and right edges`, `border, near and far sides`. */
+function whole({ members }: Pattern): string {
   const { family, blockless } = members[0]!.area;
   const [half, ...others] = new Set(members.map(({ area }) => area.half));
   const known = new Set(members.map(({ area }) => area.place));
@@ -75,6 +75,17 @@ export function whatOf({ members }: Pattern): string {
       return what;
   }
 }
+
+/** `, split, part 1 of 4`, `, split, parts 1 and 3 of 4`. */
+function partWords({ members }: Pattern): string {
+  const numbers = [...new Set(members.flatMap(({ area }) => area.part?.number ?? []))].sort((a, b) => a - b);
+  if (numbers.length === 0) return '';
+  const which = numbers.length > 1 ? `s ${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}` : ` ${numbers[0]}`;
+  return `, split, part${which} of ${members[0]!.area.part!.count}`;
+}
+
+/** What a pattern is, in plain words: `field`, `border, near and far sides`, `medallion, split, part 1 of 4`. */
+export const whatOf = (pattern: Pattern): string => whole(pattern) + partWords(pattern);
 
 /** What one sheet of a candidate carries. `which` of the candidate's sheets, from 0. */
 export function saysOf(pattern: Pattern, { scheme, tiling }: Candidate, which: number): string {

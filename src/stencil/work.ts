@@ -9,6 +9,7 @@ import { type Band, cornerAreas, sideAreas } from './edging-areas.ts';
 import { fieldAreas } from './field-areas.ts';
 import { fieldGuides } from './guide.ts';
 import { LETTERING } from './issues.ts';
+import { paintOrder } from './meeting/meeting.ts';
 import { oneCell } from './one-cell.ts';
 import type { Placed } from './patch.ts';
 import { placedOf, reachOf } from './placed.ts';
@@ -16,7 +17,7 @@ import type { ShapeBook } from './shape.ts';
 
 /** What cutting needs of a job. */
 export interface CutJob extends Pick<Job, 'colours' | 'units' | 'step'> {
-  stencil: Pick<Job['stencil'], 'bridge' | 'window' | 'sheet'> & Partial<Pick<Job['stencil'], 'touching'>>;
+  stencil: Pick<Job['stencil'], 'bridge' | 'window' | 'sheet'> & Partial<Pick<Job['stencil'], 'touching' | 'lap'>>;
   field?: { alternation?: Alternation };
   border?: Partial<Way>;
   inner?: Partial<Way>;
@@ -99,7 +100,7 @@ export function sheetWork(drawing: Drawing, job: CutJob, motifs: Motifs): Map<st
     drawing.regions.filter(
       (region) => region.part === part && groupOf(region) === group && (region.fills ?? false) === fills,
     );
-  const colours = new Map<string, Work[]>();
+  const colours = new Map<string, Work[]>(paintOrder(job.colours).map((colour) => [colour, []]));
   for (const fills of [false, true]) {
     for (const part of PARTS) {
       for (const element of elements) {
@@ -113,7 +114,7 @@ export function sheetWork(drawing: Drawing, job: CutJob, motifs: Motifs): Map<st
       }
     }
   }
-  return colours;
+  return new Map([...colours].filter(([, work]) => work.length > 0));
 }
 
 /** Everything that areas are worked out from. `host`: the motif of the field, which the guide lines there belong to. */

@@ -4,6 +4,7 @@ import type { Fit, Layout } from '../fit/layout.ts';
 import { boxWidth } from '../geometry/measure.ts';
 import type { Box } from '../geometry/path.ts';
 import type { Cutting, Job, MotifChoice, Way } from '../job/job.ts';
+import { paintOrder } from '../stencil/meeting/meeting.ts';
 import type { Sheet } from '../stencil/sheet.ts';
 import { tapedParts } from '../stencil/taped.ts';
 import { lineOrder, sheetOrigin } from './stencil.ts';
@@ -82,11 +83,12 @@ export function writeLayout(
   lettering?: readonly Lettered[],
 ): string {
   const { title, name, surface, units, step } = job;
-  const { bridge, window, gaps, lap } = job.stencil;
+  const { bridge, window, gaps, lap, meeting } = job.stencil;
+  const meets = meeting.way === 'edge to edge' ? {} : { meeting: { ...meeting, order: paintOrder(job.colours) } };
   const print = printedPages(job, layout, sheets);
   const lists = {
     evenfield: 1,
-    job: { title, name, surface, units, step, bridge, window, gaps, lap },
+    job: { title, name, surface, units, step, bridge, window, gaps, lap, ...meets },
     searched,
     proof,
     layout,
@@ -108,6 +110,7 @@ export function writeLayout(
       keys: sheet.keys.length,
       origin: sheetOrigin(sheet),
       cut: cutAs(sheet, job.stencil.cutting),
+      ...(sheet.part ? { part: sheet.part } : {}),
       passes: sheet.passes.map((pass) => pass.map(({ turn, x, y, open }) => ({ turn, x, y, open }))),
     })),
     ...(print ? { print } : {}),

@@ -39,13 +39,19 @@ const counted = (count: number, one: string, many = `${one}s`): string => `${cou
 
 function description({ windows, keys, passes, outline }: Sheet, { mirrored }: Cutting): string {
   const [wide, high] = [formatMm(outline.right - outline.left), formatMm(outline.bottom - outline.top)];
-  const guides = keys.filter(({ kind }) => kind === 'guide').length;
+  const of = (kind: Sheet['keys'][number]['kind']) => keys.filter((key) => key.kind === kind).length;
+  const [guides, neighbours, matches] = [of('guide'), of('neighbour'), of('match')];
   const sentences = [
     `A sheet ${wide} by ${high} mm, drawn true to size, with ${counted(windows.length, 'window')} and ${counted(keys.length, 'key')}.`,
     `It is laid ${counted(passes.flat().length, 'time')}, in ${counted(passes.length, 'pass', 'passes')}.`,
   ];
   if (guides > 0) sentences.push('The points of the triangles lie on guide lines.');
-  if (keys.length > guides) {
+  if (matches > 0) {
+    sentences.push(
+      'The squares on their points are match keys of a split shape: pencil round those of the first part, and lay the next part so that its own lie on the pencil marks.',
+    );
+  }
+  if (neighbours > 0) {
     sentences.push(
       'The other keys show a corner of a shape that is already painted, and nothing else, when the sheet lies right.',
     );

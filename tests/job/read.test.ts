@@ -82,6 +82,7 @@ describe('the smallest useful job', () => {
         bridge: 3,
         window: 1.5,
         touching: 'by turns',
+        meeting: { way: 'edge to edge', by: 0 },
         corners: 'sharp',
         gaps: 'open',
         lap: 1,
@@ -115,7 +116,7 @@ border:
 reserve: { along: 1 }
 palette: { navy: '#22384F', cream: EFE4CC, "brick red": '#a43' }
 colours: { ground: cream, field: navy, alternate: brick red }
-stencil: { bridge: 4 mm, window: 2 mm, touching: held apart, corners: round, gaps: painted, lap: 1/16, sheet: { across: 12", rim: 0 } }
+stencil: { bridge: 4 mm, window: 2 mm, touching: held apart, colours meet: gap 1/16", corners: round, gaps: painted, lap: 1/16, sheet: { across: 12", rim: 0 } }
 print: { paper: legal, overlap: 3/4, sheets: no, plan: yes, tiles: pdf and svg, 10 in measured: 10 1/16 }
 `);
   expect(job).toEqual({
@@ -167,6 +168,7 @@ print: { paper: legal, overlap: 3/4, sheets: no, plan: yes, tiles: pdf and svg, 
       bridge: 4,
       window: 2,
       touching: 'held apart',
+      meeting: { way: 'gap', by: 1.5875 },
       corners: 'round',
       gaps: 'painted',
       lap: 1.5875,

@@ -31,7 +31,7 @@ export function makeJob(change: Partial<Job> = {}): Job {
     colours: Object.fromEntries(
       PARTS.map((part) => [part, part === 'ground' ? 'cream' : part.startsWith('field') ? 'barn red' : 'lamp black']),
     ) as Job['colours'],
-    stencil: { bridge: 3, window: 3, touching: 'by turns', corners: 'sharp', gaps: 'open', lap: 1, sheet: { across: 500, along: 700, rim: 30 }, cutting: CUTTING },
+    stencil: { bridge: 3, window: 3, touching: 'by turns', meeting: { way: 'edge to edge', by: 0 }, corners: 'sharp', gaps: 'open', lap: 1, sheet: { across: 500, along: 700, rim: 30 }, cutting: CUTTING },
     print: { paper: 'letter', overlap: 12.7, sheets: true, plan: 'if few', tiles: 'pdf', measured: 254 },
     ...change,
   };

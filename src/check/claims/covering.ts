@@ -1,14 +1,18 @@
 import { type Claim, DRAWN, equal, stated, unproven } from '../claim.ts';
 import type { FileSet, Sheet } from '../file-set.ts';
+import { loadCutParts } from '../measure/cut-parts.ts';
 import { centre, Finder } from '../measure/finder.ts';
+import { flat } from '../measure/flat.ts';
 import { type Move, moveOutline, movePoint, placing } from '../measure/move.ts';
+import { partOnFloor } from '../measure/part-box.ts';
+import { Split } from '../measure/put-together.ts';
 import { isTaped, type PlacementEntry, type SheetEntry } from '../read/layout.ts';
 import type { Frame } from '../read/outline.ts';
 import type { Painted } from '../read/plan.ts';
 import type { Stencil } from '../read/stencil.ts';
 
 /** The sheets, laid down at all their placements, paint the plan: all of it, each piece once, and nothing else. */
-export default function covering(set: FileSet): Claim[] {
+export default async function covering(set: FileSet): Promise<Claim[]> {
   const [plan, layout] = [set.plan(), set.layout()];
   if (!plan.ok) return [unproven('plan.svg', 'the sheets paint the whole plan', plan.says)];
   if (!layout.ok) return [unproven('layout.json', 'the sheets paint the whole plan', layout.says)];
@@ -22,7 +26,11 @@ export default function covering(set: FileSet): Claim[] {
     const pieces = stencilled.filter((piece) => colourOf(piece) === colour);
     grounds.set(colour, { finder: new Finder(pieces.map((piece) => piece.outline)), pieces });
   }
-  for (const sheet of set.sheets()) claims.push(...lay(sheet, grounds.get(sheet.entry.colour)!, times));
+  const split = new Split(await loadCutParts());
+  for (const sheet of set.sheets()) claims.push(...lay(sheet, grounds.get(sheet.entry.colour)!, times, split));
+  for (const piece of split.parts.keys()) {
+    if (split.isWhole(piece)) times.set(piece, times.get(piece)! + 1);
+  }
   const bare = [...times].filter(([, count]) => count === 0).map(([piece]) => piece);
   const twice = [...times].filter(([, count]) => count > 1).map(([piece]) => piece);
   const all = `all ${stencilled.length}`;
@@ -37,6 +45,7 @@ export default function covering(set: FileSet): Claim[] {
   claims.push(
     equal('plan.svg', 'no piece of the plan is painted twice', twice.length === 0 ? 'none' : some(twice), 'none'),
   );
+  claims.push(...split.claims(layout.value.job.lap ?? 0));
   const idle = taped
     .filter((one) => !plan.value.painted.some((piece) => isTaped(piece, [one])))
     .map(({ part }) => part);
@@ -57,8 +66,11 @@ function lay(
   { entry, drawn }: Sheet,
   ground: { finder: Finder; pieces: Painted[] },
   times: Map<Painted, number>,
+  split: Split,
 ): Claim[] {
-  const claim = 'every open window lies on one painted piece';
+  const claim = entry.part
+    ? 'every open window lies on one painted piece, or on what the lines of its part cut out of one'
+    : 'every open window lies on one painted piece';
   if (!drawn.ok) return [unproven(entry.file, claim, drawn.says)];
   const { windows } = drawn.value;
   const used = new Set<number>();
@@ -66,6 +78,7 @@ function lay(
   let stray = '';
   for (const placement of entry.passes.flat()) {
     const move = onWork(entry.origin, placement);
+    const box = partOnFloor(entry, placement);
     for (const index of placement.open) {
       const window = windows.get(index + 1);
       if (window === undefined) {
@@ -74,7 +87,19 @@ function lay(
       }
       used.add(index + 1);
       for (const outline of window.outlines) {
-        const found = ground.finder.nearest(moveOutline(outline, move));
+        const laid = moveOutline(outline, move);
+        const found = ground.finder.nearest(laid);
+        if (box && !(found && found.apart <= DRAWN)) {
+          const part = { polygon: flat(laid), box, lap: entry.part!.lap };
+          const whole = split.find(part, ground.pieces);
+          if (!whole || whole.apart > 1)
+            stray ||= `${window.id} at ${placement.x}, ${placement.y} is part of nothing painted`;
+          else {
+            off = Math.max(off, whole.apart);
+            if (whole.apart <= DRAWN) split.add(whole.piece, part);
+          }
+          continue;
+        }
         if (!found) stray ||= `${window.id} at ${placement.x}, ${placement.y} lies on nothing painted`;
         else if (found.apart > off) off = found.apart;
         if (found && found.apart <= DRAWN)

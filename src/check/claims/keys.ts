@@ -3,6 +3,7 @@ import type { FileSet, Sheet } from '../file-set.ts';
 import { Corners } from '../measure/corners.ts';
 import { distanceTo, flat, holds } from '../measure/flat.ts';
 import { fromLine, type GuideLines, guideLines } from '../measure/guide-lines.ts';
+import { matchKeys } from '../measure/match-keys.ts';
 import { moveOutline } from '../measure/move.ts';
 import { cornerCount, type Outline } from '../read/outline.ts';
 import type { Key } from '../read/stencil.ts';
@@ -17,15 +18,16 @@ export default function keys(set: FileSet): Claim[] {
   if (!plan.ok || !layout.ok) return [];
   const painted = new Corners(plan.value.painted.map((piece) => piece.outline));
   const lines: GuideLines = marks.ok ? guideLines(marks.value, layout.value.layout) : { x: [], y: [] };
-  return set.sheets().flatMap((sheet): Claim[] => {
+  const each = set.sheets().flatMap((sheet): Claim[] => {
     const { entry, drawn } = sheet;
     if (!drawn.ok) return [unproven(entry.file, GUIDE, drawn.says)];
     const all = [...drawn.value.keys.values()];
-    const unknown = all.find((key) => key.kind !== 'guide' && key.kind !== 'neighbour');
+    const kinds = entry.part ? ['guide', 'match'] : ['guide', 'neighbour'];
+    const unknown = all.find((key) => !kinds.includes(key.kind));
     return [
       stated(
         entry.file,
-        'every key is a guide key or a neighbour key',
+        `every key is a ${kinds[0]} key or a ${kinds[1]} key`,
         !unknown,
         unknown?.id ?? 'they are',
         'they are',
@@ -44,6 +46,7 @@ export default function keys(set: FileSet): Claim[] {
       ),
     ];
   });
+  return [...each, ...matchKeys(set.sheets(), plan.value.painted, layout.value.colours)];
 }
 
 /** Every key serves at one placement or more; beyond the last line or the last piece it serves for nothing. */

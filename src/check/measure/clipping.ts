@@ -15,6 +15,10 @@ export interface Clipping {
   outOfFrame(polygons: Polygons, frame: Frame): number[][];
   /** What both cover, once `pared` mm are taken off all round: its separate parts. */
   common(one: Polygons, other: Polygons, pared: number): number[][];
+  /** Grown by so many mm all round, or pared where it is negative; corners rounded. */
+  grown(polygons: Polygons, by: number): number[][];
+  /** What the first covers and the second does not. */
+  without(one: Polygons, other: Polygons): number[][];
   /** Area that both cover once `pared` mm are taken off all round what they share, mm². */
   shared(one: Polygons, other: Polygons, pared: number): number;
 }
@@ -41,6 +45,8 @@ async function load(): Promise<Clipping> {
       const both = intersect(paths(one), paths(other), FillRule.EvenOdd);
       return polygons(inflatePaths(both, -pared * GRID, JoinType.Miter, EndType.Polygon));
     },
+    grown: (all, by) => polygons(inflatePaths(paths(all), by * GRID, JoinType.Round, EndType.Polygon, 2, GRID / 1000)),
+    without: (one, other) => polygons(difference(paths(one), paths(other), FillRule.EvenOdd)),
     shared(one, other, pared) {
       const both = intersect(paths(one), paths(other), FillRule.EvenOdd);
       if (both.length === 0) return 0;

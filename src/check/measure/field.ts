@@ -98,9 +98,11 @@ const isWhole = ({ lost, odd }: Repeating): boolean => lost.length === 0 && odd.
  */
 async function accountFor(pieces: Painted[], layout: LayoutFile, template: Template | undefined): Promise<Repeating> {
   const [window, period] = [windowOf(layout), periodOf(layout)];
+  const { meeting } = layout.job;
+  const lap = meeting?.way === 'overlap' ? meeting.by : 0;
   const gather = () => gatherKinds(pieces, window, period);
   const plain = gather();
-  const first = await proveRepeating(plain.kinds, plain.odd, window);
+  const first = await proveRepeating(plain.kinds, plain.odd, window, lap);
   if (isWhole(first)) return first;
   const tries = [
     ...(template
@@ -132,7 +134,7 @@ async function accountFor(pieces: Painted[], layout: LayoutFile, template: Templ
       found.kind.drawn.set(`${found.i},${found.j}`, piece);
       return false;
     });
-    const next = await proveRepeating(kinds, left, window);
+    const next = await proveRepeating(kinds, left, window, lap);
     if (isWhole(next)) return next;
   }
   return first;

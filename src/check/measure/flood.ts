@@ -82,45 +82,57 @@ function pathData(outlines: readonly Outline[], { left, top }: Frame): string {
 
 type Render = (svg: string) => { width: number; height: number; pixels: Uint8Array };
 
-/** How many parts of what is white a flood from the edge of the picture does not reach. */
+/** A stretch of white in one row. */
+interface Run {
+  from: number;
+  to: number;
+  /** The run it is joined to, by number; its own where it stands for all of them. */
+  root: number;
+}
+
+/** How many parts of what is white a flood from the edge of the picture does not reach. Rows are taken as stretches of white, joined to those they touch above. */
 function unreached({ width, height, pixels }: ReturnType<Render>, pixel: number): number {
-  const white = new Uint8Array(width * height);
-  for (let at = 0; at < white.length; at++) white[at] = pixels[4 * at]! >= 128 ? 1 : 0;
-  const stack: number[] = [];
-  const take = (at: number): void => {
-    if (white[at] !== 1) return;
-    white[at] = 0;
-    stack.push(at);
-  };
-  const flood = (): number => {
-    let count = 0;
-    while (stack.length > 0) {
-      const at = stack.pop()!;
-      count++;
-      const x = at % width;
-      if (x > 0) take(at - 1);
-      if (x < width - 1) take(at + 1);
-      if (at >= width) take(at - width);
-      if (at < white.length - width) take(at + width);
+  const runs: Run[] = [{ from: 0, to: 0, root: 0 }];
+  const find = (at: number): number => {
+    let top = at;
+    while (runs[top]!.root !== top) top = runs[top]!.root;
+    while (runs[at]!.root !== top) {
+      const next = runs[at]!.root;
+      runs[at]!.root = top;
+      at = next;
     }
-    return count;
+    return top;
   };
-  for (let x = 0; x < width; x++) {
-    take(x);
-    take(white.length - width + x);
-  }
+  const join = (a: number, b: number): void => {
+    const [one, other] = [find(a), find(b)];
+    // The lower number stands for both, so that what touches the edge ends at number 0.
+    if (one < other) runs[other]!.root = one;
+    else runs[one]!.root = other;
+  };
+  let above: [first: number, last: number] = [1, 1];
   for (let y = 0; y < height; y++) {
-    take(y * width);
-    take(y * width + width - 1);
+    const first = runs.length;
+    let candidate = above[0];
+    for (let x = 0, at = 4 * y * width; x < width; x++, at += 4) {
+      if (pixels[at]! < 128) continue;
+      const from = x;
+      while (x < width && pixels[at]! >= 128) {
+        x++;
+        at += 4;
+      }
+      const own = runs.push({ from, to: x, root: runs.length }) - 1;
+      if (from === 0 || x === width || y === 0 || y === height - 1) join(0, own);
+      while (candidate < above[1] && runs[candidate]!.to <= from) candidate++;
+      for (let over = candidate; over < above[1] && runs[over]!.from < x; over++) join(over, own);
+    }
+    above = [first, runs.length];
   }
-  flood();
-  let parts = 0;
-  for (let at = 0; at < white.length; at++) {
-    if (white[at] !== 1) continue;
-    take(at);
-    if (flood() * pixel * pixel > CRUMB) parts++;
+  const areas = new Map<number, number>();
+  for (let at = 1; at < runs.length; at++) {
+    const top = find(at);
+    if (top !== 0) areas.set(top, (areas.get(top) ?? 0) + runs[at]!.to - runs[at]!.from);
   }
-  return parts;
+  return [...areas.values()].filter((count) => count * pixel * pixel > CRUMB).length;
 }
 
 /** Pictures already looked at, by what they show. */

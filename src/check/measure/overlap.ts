@@ -14,6 +14,7 @@ const MOST_PAIRS = 200_000;
 
 /** A painted piece with the holes in it. */
 interface Shape {
+  element: string;
   part: string;
   frame: Frame;
   outlines: Outline[];
@@ -25,25 +26,61 @@ export interface Overlap {
   says: string;
 }
 
-/** Compares every two pieces whose frames overlap; pairs that are copies of a pair already looked at are passed over. */
-export async function largestOverlap(painted: readonly Painted[]): Promise<Overlap> {
-  const { shared } = await loadClipping();
+/** Two pieces, each as its outer outline and its holes; copies of a pair come once. */
+export interface Two {
+  one: Shape;
+  other: Shape;
+  polygons: [one: Polygons, other: Polygons];
+}
+
+/**
+ * Every two pieces whose frames come within `reach` mm of each other, or, where that is negative, lie so far in each other.
+ * @returns nothing more once there are more pairs than on any plan: `tooMany` is then called
+ */
+export function* everyTwo(painted: readonly Painted[], reach: number, tooMany: () => void): Generator<Two> {
   const shapes = shapesOf(painted).sort((a, b) => a.frame.left - b.frame.left);
   const copies = new Copies();
-  let worst: Overlap = { area: 0, says: '' };
   let open: Shape[] = [];
   for (const shape of shapes) {
-    open = open.filter(({ frame }) => frame.right > shape.frame.left + NEAR);
+    open = open.filter(({ frame }) => frame.right > shape.frame.left - reach);
     for (const other of open) {
-      if (!overlaps(shape.frame, other.frame, NEAR) || copies.seen(shape, other)) continue;
-      if (copies.count > MOST_PAIRS)
-        return { area: Infinity, says: 'more pieces lie over each other than on any plan' };
-      const area = shared(copies.polygons(shape), copies.polygons(other), WRITTEN);
-      if (area <= worst.area) continue;
-      const place = `${Math.round(shape.frame.left)}, ${Math.round(shape.frame.top)}`;
-      worst = { area, says: `the ${shape.part} piece at ${place} and the ${other.part} piece beside it` };
+      if (!overlaps(shape.frame, other.frame, -reach) || copies.seen(shape, other)) continue;
+      if (copies.count > MOST_PAIRS) return tooMany();
+      yield { one: shape, other, polygons: [copies.polygons(shape), copies.polygons(other)] };
     }
     open.push(shape);
+  }
+}
+
+export const saysTwo = ({ one, other }: Two): string =>
+  `the ${one.part} piece at ${Math.round(one.frame.left)}, ${Math.round(one.frame.top)} and the ${other.part} piece beside it`;
+
+/** How far a piece may lie under another: nothing for pieces that may not. */
+export type Lap = (
+  one: { element: string; part: string },
+  other: { element: string; part: string },
+) => Laps | undefined;
+export interface Laps {
+  /** mm */
+  by: number;
+  /** Which of the two is painted later. */
+  later: 'one' | 'other';
+}
+
+/** Compares every two pieces whose frames overlap; copies of a pair already looked at are passed over. */
+export async function largestOverlap(painted: readonly Painted[], lap: Lap = () => undefined): Promise<Overlap> {
+  const clipping = await loadClipping();
+  let worst: Overlap = { area: 0, says: '' };
+  const tooMany = () => {
+    worst = { area: Infinity, says: 'more pieces lie over each other than on any plan' };
+  };
+  for (const two of everyTwo(painted, -NEAR, tooMany)) {
+    const [a, b] = two.polygons;
+    const laps = lap(two.one, two.other);
+    // What lies under the later one may reach in from its edge as far as is stated.
+    const [first, later] = laps?.later === 'one' ? [b, a] : [a, b];
+    const area = clipping.shared(first, laps ? clipping.grown(later, -laps.by) : later, WRITTEN);
+    if (area > worst.area) worst = { area, says: saysTwo(two) };
   }
   return worst;
 }
@@ -54,17 +91,18 @@ function shapesOf(painted: readonly Painted[]): Shape[] {
   const holes: Painted[] = [];
   for (const piece of painted) {
     if (piece.outline.area < 0) holes.push(piece);
-    else shapes.push({ part: piece.part, frame: piece.outline.frame, outlines: [piece.outline] });
+    else
+      shapes.push({ element: piece.element, part: piece.part, frame: piece.outline.frame, outlines: [piece.outline] });
   }
   const outer = [...shapes];
-  for (const { part, outline } of holes) {
+  for (const { element, part, outline } of holes) {
     const [x, y] = [outline.corners[0]!, outline.corners[1]!];
     const around = outer
       .filter((shape) => shape.part === part && contains(shape.frame, outline.frame))
       .filter((shape) => holds(flat(shape.outlines[0]!, 0.05), x, y))
       .sort((a, b) => a.outlines[0]!.area - b.outlines[0]!.area)[0];
     if (around) around.outlines.push(outline);
-    else shapes.push({ part, frame: outline.frame, outlines: [outline] });
+    else shapes.push({ element, part, frame: outline.frame, outlines: [outline] });
   }
   return shapes;
 }

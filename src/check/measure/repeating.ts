@@ -30,6 +30,8 @@ export interface Repeating {
   period: Period;
   window: Window;
   kinds: Kind[];
+  /** How far colours reach under each other: so much of what lies beyond an edge is not painted inside it, mm. */
+  lap: number;
   /** Pieces accounted for, and the farthest that one lies from its place, mm. */
   count: number;
   off: number;
@@ -52,8 +54,14 @@ const none = (): Record<Edge, Met> =>
  * Compares a drawing with the pattern that its kinds make: every piece the pattern has in the window must be drawn, whole or cut by an edge
  * just so, and nothing else.
  * @param odd pieces that belong to no kind as they are
+ * @param lap how far colours reach under each other, mm
  */
-export async function proveRepeating(kinds: Kinds, odd: readonly Painted[], window: Window): Promise<Repeating> {
+export async function proveRepeating(
+  kinds: Kinds,
+  odd: readonly Painted[],
+  window: Window,
+  lap = 0,
+): Promise<Repeating> {
   const { period } = kinds;
   const pattern = kinds.all.filter((kind) => isPattern(kind, period, window));
   const strays = kinds.all.filter((kind) => !pattern.includes(kind)).flatMap((kind) => [...kind.drawn.values()]);
@@ -62,6 +70,7 @@ export async function proveRepeating(kinds: Kinds, odd: readonly Painted[], wind
     period,
     window,
     kinds: pattern,
+    lap,
     count: 0,
     off: 0,
     lost: [],
@@ -120,14 +129,18 @@ async function account(found: Repeating, kind: Kind, leftover: Leftover): Promis
       continue;
     }
     let whole = true;
+    let reachesIn = polygons.length > 0;
     for (const polygon of polygons) {
       const off = leftover.take(
         kind.part,
         polygon.map((value, at) => value + (at % 2 === 0 ? dx : dy)),
       );
+      if (off === undefined && isLap(polygon, found.lap)) continue;
+      reachesIn = false;
       if (off === undefined && !isSliver(polygon)) whole = false;
       found.off = Math.max(found.off, off ?? 0);
     }
+    if (reachesIn) continue;
     if (!whole) {
       lose(frame);
       continue;
@@ -158,6 +171,16 @@ const isSliver = (polygon: readonly number[]): boolean => {
   const { area, around } = sizeOf(polygon);
   return area < (DRAWN / 2) * around;
 };
+
+/** What of a piece beyond an edge only reaches in under another colour. */
+function isLap(polygon: readonly number[], lap: number): boolean {
+  if (lap === 0) return false;
+  const side = (axis: 0 | 1) => {
+    const values = polygon.filter((_, at) => at % 2 === axis);
+    return Math.max(...values) - Math.min(...values);
+  };
+  return Math.min(side(0), side(1)) <= lap + DRAWN;
+}
 
 /** Outlines that run the other way inside a piece, moved to where they lie in it. */
 function holesOf({ kinds, period }: Repeating, { part, outline }: Kind): Outline[] {

@@ -77,6 +77,17 @@ const sheet = z.object({
     overcut: mm.min(0),
     lines: z.record(z.string(), z.string()),
   }),
+  /** Where the sheet carries parts of shapes that are split: the number of the split, and the lines, in sheet coordinates. */
+  part: z
+    .object({
+      of: z.number().int().min(1),
+      left: mm.optional(),
+      top: mm.optional(),
+      right: mm.optional(),
+      bottom: mm.optional(),
+      lap: mm.min(0),
+    })
+    .optional(),
   passes: z.array(z.array(placement)),
 });
 
@@ -91,6 +102,10 @@ const file = z.object({
     window: above,
     gaps: z.enum(['open', 'painted']).optional(),
     lap: mm.min(0).optional(),
+    /** Where two colours touch: how far the one painted first reaches under the other, or how far apart they are. */
+    meeting: z
+      .object({ way: z.enum(['overlap', 'gap']), by: above.max(10), order: z.array(z.string()).max(100) })
+      .optional(),
   }),
   layout,
   motifs: z.object({ field: z.object({ name: z.string() }) }).optional(),

@@ -11,7 +11,7 @@ export interface Opening {
 }
 
 export interface Key extends Opening {
-  /** `guide` or `neighbour`. */
+  /** `guide`, `neighbour` or `match`. */
   kind: string;
 }
 

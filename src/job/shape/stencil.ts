@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { single } from '../leaves.ts';
 import { cuttingShape } from './cutting.ts';
 import type { Lengths } from './lengths.ts';
+import { meetingShape } from './meeting.ts';
 
 export const stencilShape = (lengths: Lengths) => {
   const { size, strip, small } = lengths;
@@ -20,6 +21,7 @@ export const stencilShape = (lengths: Lengths) => {
           examples: ['held apart'],
         })
         .optional(),
+      'colours meet': meetingShape(lengths).optional(),
       corners: z
         .enum(['sharp', 'round'])
         .meta({

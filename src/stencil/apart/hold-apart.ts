@@ -22,7 +22,7 @@ function steps(period: number, from: number, to: number): number[] {
 }
 
 /** Where a stand has copies whose box comes within reach of another box, relative to that box's own stand. */
-function* copiesNear(box: Box, own: Box, [dx, dy]: Point, every: Point, reach: number): Generator<Point> {
+export function* copiesNear(box: Box, own: Box, [dx, dy]: Point, every: Point, reach: number): Generator<Point> {
   for (const x of steps(every[0], box.left - own.right - reach - dx, box.right - own.left + reach - dx))
     for (const y of steps(every[1], box.top - own.bottom - reach - dy, box.bottom - own.top + reach - dy))
       yield [dx + x, dy + y];

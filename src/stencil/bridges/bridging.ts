@@ -2,6 +2,8 @@ import { asDrawn, type Finish, type Standing } from '../../compose/finish.ts';
 import type { Piece } from '../../geometry/path.ts';
 import type { Drawn, Part } from '../../motif/motif.ts';
 import { holdApart } from '../apart/hold-apart.ts';
+import { meet } from '../meeting/meet.ts';
+import type { Meeting } from '../meeting/meeting.ts';
 import { selfNecks } from '../necks.ts';
 import { openingOf } from '../opening.ts';
 import { SLACK } from '../soundness.ts';
@@ -9,8 +11,10 @@ import type { Bridged, BridgeSettings } from './bridge.ts';
 import { bridgeUnit, loadTools, type Tools } from './bridge-windows.ts';
 import { fillIn } from './two-parts.ts';
 
-/** The two ways to finish a unit that has islands or weak necks. */
+/** The ways to finish a unit that has islands or weak necks. */
 export interface Bridging {
+  /** With its colours as they meet, and nothing else done. */
+  whole: Finish;
   /** With its bridges, as the first sheets paint it. */
   bridged: Finish;
   /** Nothing but the gaps that the bridges leave, lapping over what the first sheets paint. */
@@ -26,6 +30,8 @@ export interface Bridgework extends Pick<BridgeSettings, 'bridge' | 'window'> {
   corners: 'sharp' | 'round';
   /** What becomes of repeats that touch. */
   touching: 'by turns' | 'held apart' | 'alone';
+  /** Where two colours touch. */
+  meeting: Meeting;
   /** How far what fills a gap laps over the paint on either side. */
   lap: number;
 }
@@ -43,7 +49,7 @@ interface Mended {
 
 /** Bridges for the units of a drawing: repeats, corners, medallions, letters, each part by itself. The same unit is bridged once. */
 export async function loadBridging(
-  { bridge, window, lap, touching, corners }: Bridgework,
+  { bridge, window, lap, touching, corners, meeting: way }: Bridgework,
   colours: Record<Part, string>,
 ): Promise<Bridging> {
   const tools = await loadTools();
@@ -91,5 +97,17 @@ export async function loadBridging(
       const { windows } = fillIn(weak, mended, lap, { bridge, window }, tools, true);
       return windows.length > 0 ? [{ part, pieces: windows }] : [];
     });
-  return { bridged: { unit: bridged, repeated }, gaps: { unit: gaps, repeated } };
+  const met = new Map<string, Drawn[][]>();
+  const meeting: Finish['meeting'] = (standing) => {
+    if (way.way === 'edge to edge') return asDrawn.meeting(standing);
+    const key = JSON.stringify(standing);
+    const found = met.get(key) ?? meet(standing, way, colours, tools);
+    met.set(key, found);
+    return found;
+  };
+  return {
+    whole: { ...asDrawn, meeting },
+    bridged: { meeting, unit: bridged, repeated },
+    gaps: { meeting, unit: gaps, repeated },
+  };
 }

@@ -1,6 +1,6 @@
+import { isInside } from '../../geometry/inside.ts';
 import type { Point } from '../../geometry/path.ts';
-import { shiftedBox } from '../../geometry/transform.ts';
-import { type Cut, KEY, keepsClear } from '../key.ts';
+import { KEY, keepsClear, movedCut } from '../key.ts';
 import { matchKey } from '../match-key.ts';
 import type { Whole } from './harm.ts';
 
@@ -18,11 +18,6 @@ export interface Run {
   openAfter: boolean;
 }
 
-const movedTo = (cut: Cut, [x, y]: Point): Cut => ({
-  polygon: cut.polygon.map(([px, py]): Point => [px + x, py + y]),
-  box: shiftedBox(cut.box, x, y),
-});
-
 /**
  * Where match keys stand on one run of a split line: clear of every window by the bridge, and one at either end, so that they lie far
  * apart; at an open end as near to the windows as may be. None where the run lies in windows all along.
@@ -38,7 +33,10 @@ export function matchPlaces(run: Run, wholes: readonly Whole[], chosen: readonly
   const place = (along: number): Point => (way === 0 ? [at, along] : [along, at]);
   const steps = Math.max(1, Math.round((to - from) / STEP));
   const places = Array.from({ length: steps + 1 }, (_, n) => place(from + ((to - from) * n) / steps));
-  const clear = places.map((point) => keepsClear(movedTo(blank, point), [...near], bridge));
+  const clear = places.map(
+    (point) =>
+      keepsClear(movedCut(blank, ...point), near, bridge) && !near.some(({ polygon }) => isInside(polygon, point)),
+  );
   const first = clear.indexOf(true);
   if (first < 0) return [];
   const last = clear.lastIndexOf(true);

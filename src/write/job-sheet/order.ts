@@ -21,6 +21,7 @@ export function orderOfWork(
   const ground = escapeText(job.colours.ground);
   const taped = tapedParts(job, motifs);
   const keyed = sheets.some((sheet) => sheet.keys.some((key) => key.kind === 'neighbour'));
+  const split = sheets.some(({ part }) => part !== undefined);
   const several = sheets.some((sheet) => sheet.passes.length > 1);
 
   const stages: [string, string[]][] = [
@@ -80,6 +81,11 @@ export function orderOfWork(
         keyed
           ? 'At every placement look at both kinds of key before you paint: triangles on the lines, the others on paint.'
           : 'At every placement look at the keys before you paint: their points belong on the lines.',
+        ...(split
+          ? [
+              'Some shapes are split over several sheets. Before you lift the first part, pencil round its match keys, the squares on their points. When its paint is dry, lay the next part so that its match keys lie on those marks; the parts lap over each other a little. Rub the marks out at the end.',
+            ]
+          : []),
         'Lift the sheet straight up. Wipe its back whenever paint shows there, and dry it.',
       ],
     ]);

@@ -1,0 +1,69 @@
+import { type Claim, DRAWN, stated, unproven } from '../claim.ts';
+import type { FileSet } from '../file-set.ts';
+import { type Clipping, loadClipping, type Polygons } from '../measure/clipping.ts';
+import { meetingOf } from '../measure/meeting.ts';
+import { everyTwo, saysTwo, type Two } from '../measure/overlap.ts';
+import { isGap } from '../measure/pattern.ts';
+import type { Painted } from '../read/plan.ts';
+
+const FILE = 'plan.svg';
+/** Colours touch where they are nearer than this, mm. */
+const TOUCH = 0.02;
+/** Within so many laps of where a stretch ends the lap may be narrower: it tapers into corners, and stops short of its own colour. */
+const ENDS = 4;
+
+/** The longest side of the largest of some places, mm. */
+function longest(places: readonly number[][]): number {
+  let most = 0;
+  for (const place of places) {
+    const xs = place.filter((_, at) => at % 2 === 0);
+    const ys = place.filter((_, at) => at % 2 === 1);
+    most = Math.max(most, Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
+  }
+  return most;
+}
+
+/** Whether the first colour reaches under the later one all along, but for the ends of the stretch. */
+function lapsAll(first: Polygons, later: Polygons, by: number, clip: Clipping): boolean {
+  const lap = clip.common(first, later, 0);
+  const half = by / 2 - DRAWN / 2;
+  const wide = clip.grown(clip.grown(lap, -half), half + 2 * DRAWN);
+  if (longest(clip.without(lap, wide)) > ENDS * by) return false;
+  const touching = clip.common(clip.grown(first, TOUCH), later, 0);
+  return longest(clip.without(touching, clip.grown(lap, 4 * TOUCH))) <= ENDS * by;
+}
+
+const isApart = (one: Polygons, other: Polygons, gap: number, clip: Clipping): boolean => {
+  const half = (polygons: Polygons) => clip.grown(polygons, (gap - DRAWN) / 2);
+  return clip.shared(half(one), half(other), 0) === 0;
+};
+
+/** Where two colours meet, one reaches under the other, or they keep apart, by as much as is said. */
+export default async function meeting(set: FileSet): Promise<Claim[]> {
+  const [plan, layout] = [set.plan(), set.layout()];
+  const claim = 'colours meet as the layout says';
+  if (!layout.ok) return [unproven(FILE, claim, layout.says)];
+  const said = layout.value.job.meeting;
+  if (!said) return [];
+  if (!plan.ok) return [unproven(FILE, claim, plan.says)];
+  const clip = await loadClipping();
+  const lapsOf = meetingOf(layout.value);
+  const painted: Painted[] = plan.value.painted.filter((piece) => !isGap(piece));
+  let [count, worst] = [0, ''];
+  const reach = said.way === 'gap' ? said.by : TOUCH;
+  const tooMany = () => {
+    worst = 'more pieces beside each other than on any plan';
+  };
+  const holds = (two: Two): boolean => {
+    const laps = lapsOf(two.one, two.other);
+    if (!laps) return true;
+    count += 1;
+    const [one, other] = two.polygons;
+    if (said.way === 'gap') return isApart(one, other, said.by, clip);
+    return laps.later === 'one' ? lapsAll(other, one, said.by, clip) : lapsAll(one, other, said.by, clip);
+  };
+  for (const two of everyTwo(painted, reach, tooMany)) if (!holds(two) && worst === '') worst = saysTwo(two);
+  const says = said.way === 'gap' ? 'two colours keep a gap' : 'the colour painted first reaches under the other';
+  const measured = worst === '' ? `all, at ${count} different places` : `not ${worst}`;
+  return [stated(FILE, says, worst === '', measured, `all, by ${said.by} mm`)];
+}

@@ -1,0 +1,13 @@
+import { PARTS, type Part } from '../../motif/motif.ts';
+
+/** What becomes of colours where they meet: as drawn; or the one painted first reaches under the other, or both give way. */
+export interface Meeting {
+  way: 'edge to edge' | 'overlap' | 'gap';
+  /** How far, mm; 0 where they meet edge to edge. */
+  by: number;
+}
+
+/** The colours in the order they are painted: by the first part that has them. */
+export const paintOrder = (colours: Record<Part, string>): string[] => [
+  ...new Set(PARTS.filter((part) => part !== 'ground').map((part) => colours[part])),
+];
