@@ -31,11 +31,16 @@ export type Making = Result<Made> & { proofs?: { name: string; files: Map<string
 /** Reads a file that a job names, its path as the job has it. Issues say what is wrong with it. */
 export type Assets = (path: string) => Promise<Result<Uint8Array>>;
 
+/** A motif that takes turns with another has no lines within its repeats that are lines of both, so its repeats are counted and marked whole. */
+function amongOthers({ counts: _, ...motif }: Motif): Motif {
+  return motif;
+}
+
 /** The motifs that a job names. */
 function findMotifs(job: Job, find: (name: string) => Motif): Motifs {
   const { field, border, inner, medallion } = job;
   return {
-    field: find(field.motif),
+    field: field.alternation?.other ? amongOthers(find(field.motif)) : find(field.motif),
     ...(border.motif === 'none' ? {} : { border: find(border.motif) }),
     ...(border.motif === 'none' || border.turn !== 'block' ? {} : { corner: find(border.corner.motif) }),
     ...(inner ? { inner: find(inner.motif) } : {}),
@@ -96,11 +101,16 @@ async function drawBridged(
   const { composeWork } = await import('./compose/work.ts');
   const { faceFinder } = await import('./lettering/faces.ts');
   const { loadBridging } = await import('./stencil/bridges/bridging.ts');
+  const { inPaintOrder } = await import('./stencil/meeting/meeting.ts');
   const { costOfBridges } = await import('./stencil/bridges/cost.ts');
   const { repeatOf } = await import('./compose/compose.ts');
   const findFace = faceFinder(assets);
   const { whole: met, bridged, gaps } = await loadBridging(job.stencil, job.colours);
-  const draw = (finish: Finish) => composeWork(layout, job, motifs, findFace, finish);
+  const draw = async (finish: Finish) => {
+    const drawn = await composeWork(layout, job, motifs, findFace, finish);
+    if (drawn.ok && job.stencil.meeting.way === 'overlap') drawn.value.regions.sort(inPaintOrder(job.colours));
+    return drawn;
+  };
   const [whole, drawing] = [await draw(met), await draw(bridged)];
   if (!whole.ok) return whole;
   if (!drawing.ok) return drawing;

@@ -41,7 +41,11 @@ const shrunk = (box: Box, across: number, along: number): Box => ({
 /** The kinds of repeats of the field, each finished. */
 function fieldFamilies({ pitch }: Layout, job: Chosen, motifs: Motifs, finish: Finish): Family[] {
   const { alternation, settings } = job.field;
-  const unit = (motif: Motif, given: Settings) => ({ drawn: drawMotif(motif, pitch, given), lattice: motif.lattice });
+  const unit = (motif: Motif, given: Settings) => ({
+    drawn: drawMotif(motif, pitch, given),
+    lattice: motif.lattice,
+    cell: pitch,
+  });
   const other = motifs.other && unit(motifs.other, alternation?.other?.settings ?? {});
   const families = familiesOf(unit(motifs.field, settings), alternation?.by, other);
   const standing = families.map(({ drawn, from, every }): Standing => {

@@ -4,7 +4,7 @@ import type { Site } from '../site/site.ts';
 import { boundPitches } from './pitches.ts';
 import type { AxisProblem, Edging, FitProblem, Motifs } from './problem.ts';
 import { tapeOf } from './tape.ts';
-import { alternating, type Way as FitWay, hasRoom, waysTable } from './ways.ts';
+import { alternating, type Way as FitWay, hasRoom, together, waysTable } from './ways.ts';
 
 /** A field of more repeats than this in one direction is refused. */
 export const MOST_REPEATS = 10_000;
@@ -62,10 +62,11 @@ const withInner = (reserve: Range, inner: Job['inner']): Range => {
 };
 
 /** The ways the field lands, with what is laid over it: alternate repeats, and a medallion that takes a whole number of repeats' room. */
-function waysOf(job: Job, field: Motif, direction: 'across' | 'along'): FitWay[][] {
+function waysOf(job: Job, { field, other }: Motifs, direction: 'across' | 'along'): FitWay[][] {
   const { alternation } = job.field;
   const turns = alternation && alternation.by !== (direction === 'across' ? 'row' : 'column');
-  const table = waysTable(turns ? alternating(field.lines[direction]) : field.lines[direction]);
+  const lines = other ? together(field.lines[direction], other.lines[direction]) : field.lines[direction];
+  const table = waysTable(turns ? alternating(lines) : lines);
   const room = job.medallion?.repeats[direction];
   return room === undefined ? table : table.map((ways, halves) => ways.filter((way) => hasRoom(way, halves, room)));
 }
@@ -84,7 +85,7 @@ export function poseProblem(job: Job, site: Site, motifs: Motifs): FitProblem {
       halves: halvesOf(job.field.repeats[direction]),
       pitch: job.field.pitch[direction] ?? OPEN,
       pieces: field.counts?.[direction] ?? 1,
-      ways: kept(waysOf(job, field, direction), job.field.landing),
+      ways: kept(waysOf(job, motifs, direction), job.field.landing),
       ...(space === undefined ? {} : { space }),
       datum: direction === 'across' ? 'middle' : 'end',
     };

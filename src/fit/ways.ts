@@ -43,6 +43,13 @@ export function waysToLand(halves: number, lines: Lines): Way[] {
 /** `waysToLand` for every count at once: index it with `halves % 4`. */
 export const waysTable = (lines: Lines): Way[][] => [4, 1, 2, 3].map((halves) => waysToLand(halves, lines));
 
+/** The lines of a pattern of two motifs by turns: what is a line of both. A mirror that halves repeats of either is a half landing. */
+export function together(one: Lines, other: Lines): Lines {
+  const mirrors = one.mirrors.filter((at) => among(at, other.mirrors));
+  const whole = one.whole.filter((at) => among(at, other.whole));
+  return { mirrors, whole, half: mirrors.filter((at) => !among(at, whole)) };
+}
+
 /**
  * The lines of a pattern whose every second repeat is another. Its mirrors run through the middles of repeats only: across a boundary lies the other kind.
  */

@@ -1,5 +1,5 @@
 import type { Issue } from '../issue.ts';
-import { standsAlone } from '../motif/alone.ts';
+import { standsAlone, takesTurns } from '../motif/alone.ts';
 import type { Lattice, Motif, Turn } from '../motif/motif.ts';
 import type { MotifList, NamedMotif } from './motif-choice.ts';
 import type { Wishes } from './shape/shape.ts';
@@ -42,6 +42,22 @@ const SET: Partial<Record<Lattice, string>> = {
   'on-point': 'are set on point, between the corners of others',
 };
 
+/** Why a field's repeats cannot take turns in exchanged colours, and which can: there must be rows and columns of whole repeats. */
+function checkExchange(wishes: Wishes, known: MotifList): Issue[] {
+  const motif = find(known, wishes.field?.motif);
+  if (!motif || !wishes.field?.alternate || wishes.field.alternate.with || takesTurns(motif)) return [];
+  const allowed = known.filter((one) => one.kind === 'field' && takesTurns(one)).map(({ name }) => name);
+  const how = SET[motif.lattice ?? 'rectangular'] ?? 'reach over their edges with all they have';
+  return [
+    {
+      code: 'job/turns',
+      path: ['field', 'alternate'],
+      says: `repeats of ${motif.name} cannot take turns: they ${how}, so no row or column is made of whole repeats`,
+      hint: `leave "alternate" out, or take one of these: ${allowed.join(', ')}`,
+    },
+  ];
+}
+
 /** Why two motifs of a field cannot take turns, and what can: a repeat set between others, or one that reaches over its edges, would be painted over. */
 function checkTurns(wishes: Wishes, known: MotifList): Issue[] {
   const other = wishes.field?.alternate?.with;
@@ -50,13 +66,17 @@ function checkTurns(wishes: Wishes, known: MotifList): Issue[] {
   if (!other || !wrong) return [];
   const allowed = known.filter((motif) => motif.kind === 'field' && standsAlone(motif)).map(({ name }) => name);
   const how = SET[wrong.lattice ?? 'rectangular'] ?? 'reach over its edges';
+  const itself =
+    first && takesTurns(first)
+      ? `leave "with" out, so that ${first.name} takes turns with itself in exchanged colours; or name `
+      : '';
   const pair = `${wishes.field?.motif?.name} and ${other.name}`;
   return [
     {
       code: 'job/turns',
       path: wrong === first ? ['field', 'motif'] : ['field', 'alternate', 'with'],
       says: `${pair} cannot take turns: the repeats of ${wrong.name} ${how}, and would lie over those next to them`,
-      hint: `leave "with" out, so that ${wishes.field?.motif?.name} takes turns with itself in exchanged colours; or name two of these: ${allowed.join(', ')}`,
+      hint: `${itself}two of these: ${allowed.join(', ')}`,
     },
   ];
 }
@@ -66,7 +86,7 @@ export function checkPairings(wishes: Wishes, known: MotifList): Issue[] {
   const issues = checkTurn(borderOf(wishes), ['border'], known);
   const inner = wishes['inner border'];
   if (inner) issues.push(...checkTurn(inner, ['inner border'], known));
-  issues.push(...checkTurns(wishes, known));
+  issues.push(...checkTurns(wishes, known), ...checkExchange(wishes, known));
   const field = find(known, wishes.field?.motif);
   if (wishes.field?.inset && field && !field.rooms) {
     const hosts = known.filter(({ kind, rooms }) => kind === 'field' && rooms).map(({ name }) => name);

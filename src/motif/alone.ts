@@ -1,4 +1,5 @@
-import { emptyBox, joinBoxes, piecesBox } from '../geometry/measure.ts';
+import { emptyBox, joinBoxes, pieceBox, piecesBox } from '../geometry/measure.ts';
+import type { Box } from '../geometry/path.ts';
 import type { Motif } from './motif.ts';
 import { drawMotif } from './record.ts';
 
@@ -6,13 +7,29 @@ import { drawMotif } from './record.ts';
 const ACROSS = 100;
 const TOUCH = 1e-6;
 
-/** Whether a field motif at its usual settings fills its own repeat and no other: one unit to a cell, none of it beyond the cell's edges. */
-export function standsAlone(motif: Motif): boolean {
-  if (motif.lattice !== undefined && motif.lattice !== 'rectangular') return false;
+/** One repeat at its usual settings, and half its size. */
+function usualRepeat(motif: Motif) {
   const usual = Object.fromEntries(Object.entries(motif.parameters).map(([name, { default: value }]) => [name, value]));
   const [x, y] = [ACROSS / 2, (ACROSS * motif.ratio) / 2];
-  const { left, right, top, bottom } = drawMotif(motif, { across: 2 * x, along: 2 * y }, usual)
-    .map(({ pieces }) => piecesBox(pieces))
-    .reduce(joinBoxes, emptyBox());
-  return Math.max(-left - x, right - x, -top - y, bottom - y) <= TOUCH;
+  return { drawn: drawMotif(motif, { across: 2 * x, along: 2 * y }, usual), x, y };
+}
+
+const isRectangular = ({ lattice = 'rectangular' }: Motif): boolean => lattice === 'rectangular';
+
+/** By how much a box stands over the edges of a repeat, mm. */
+const over = ({ left, right, top, bottom }: Box, x: number, y: number): number =>
+  Math.max(-left - x, right - x, -top - y, bottom - y);
+
+/** Whether every second repeat of a field can have its colours exchanged: they stand in rows, and something lies wholly within each. */
+export function takesTurns(motif: Motif): boolean {
+  if (!isRectangular(motif)) return false;
+  const { drawn, x, y } = usualRepeat(motif);
+  return drawn.length === 0 || drawn.some(({ pieces }) => pieces.some((piece) => over(pieceBox(piece), x, y) <= TOUCH));
+}
+
+/** Whether a field motif at its usual settings fills its own repeat and no other: one unit to a cell, none of it beyond the cell's edges. */
+export function standsAlone(motif: Motif): boolean {
+  if (!isRectangular(motif)) return false;
+  const { drawn, x, y } = usualRepeat(motif);
+  return over(drawn.map(({ pieces }) => piecesBox(pieces)).reduce(joinBoxes, emptyBox()), x, y) <= TOUCH;
 }

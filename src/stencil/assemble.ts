@@ -8,7 +8,7 @@ import { guideKeys } from './guide-key.ts';
 import { type Cut, type CutKey, KEY, MARGIN, movedCut, outlineOf } from './key.ts';
 import { matchKey } from './match-key.ts';
 import { neighbourKeys } from './neighbour-key.ts';
-import { movedPart, type Part } from './part.ts';
+import { EVERYWHERE, movedPart, type Part } from './part.ts';
 import { sortIntoPasses } from './passes.ts';
 import { type Spot, spotKey } from './patch.ts';
 import type { Shape } from './shape.ts';
@@ -66,6 +66,17 @@ class Draft {
     return { left: 0, top: 0, right: this.nx * this.pattern.x.pitch, bottom: this.ny * this.pattern.y.pitch };
   }
 
+  /** The cells, or what of them a part takes up. */
+  get reach(): Box {
+    const [cells, part] = [this.cells, this.pattern.part?.box ?? EVERYWHERE];
+    return {
+      left: Math.max(cells.left, part.left),
+      top: Math.max(cells.top, part.top),
+      right: Math.min(cells.right, part.right),
+      bottom: Math.min(cells.bottom, part.bottom),
+    };
+  }
+
   shapeOf({ kind }: Spot): Shape {
     return this.shapes[this.pattern.kinds[kind]!.shape]!;
   }
@@ -101,7 +112,7 @@ class Draft {
     const beside = [...matches, ...neighbours].map(({ cut }) => cut);
     const { left, top, right, bottom } = outlineOf(windowsBox, beside, around, margin);
     const within: Box = { left: left + margin, top: top + margin, right: right - margin, bottom: bottom - margin };
-    const guides = guideKeys(laid, windowsBox, this.cells, [...windows, ...beside], room.bridge, within);
+    const guides = guideKeys(laid, windowsBox, this.reach, [...windows, ...beside], room.bridge, within);
     return [...guides, ...neighbours, ...matches];
   }
 

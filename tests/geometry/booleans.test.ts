@@ -71,13 +71,21 @@ describe('cutting along an edge', () => {
   });
 
   test('sides away from the cut come back as they were', () => {
-    const before = new Set(star.flat().flatMap(({ sides }) => sides.map((side) => JSON.stringify(side))));
+    const clear = star.flat().flatMap(({ start, sides }) => {
+      let from = start;
+      return sides.filter((side) => {
+        const xs = side.kind === 'curve' ? [from[0], side.out[0], side.into[0], side.to[0]] : [];
+        from = side.to;
+        return xs.length > 0 && Math.max(...xs) < 40;
+      });
+    });
+    const before = new Set(clear.map((side) => JSON.stringify(side)));
+    expect(before.size).toBeGreaterThan(4);
     const after = booleans
       .intersect(star, left(40))
       .flat()
       .flatMap(({ sides }) => sides.map((side) => JSON.stringify(side)));
-    const curves = (all: Iterable<string>) => [...all].filter((side) => side.includes('curve'));
-    expect(curves(after).filter((side) => before.has(side)).length).toBe(curves(before).length);
+    expect(after.filter((side) => before.has(side)).length).toBe(before.size);
   });
 });
 

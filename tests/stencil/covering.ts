@@ -1,3 +1,4 @@
+import { areaPathsD, differenceD, FillRule, type PathsD, unionD } from 'clipper2-ts';
 import { flatten } from '../../src/geometry/flatten.ts';
 import type { Piece, Point } from '../../src/geometry/path.ts';
 import { movePiece } from '../../src/geometry/transform.ts';
@@ -86,4 +87,41 @@ export function lookAtCovering(sheets: Sheet[], painted: Painted[]): { bare: num
     twice: all.filter(({ times }) => times > 1).length,
     stray,
   };
+}
+
+const united = (pieces: Piece[]): PathsD =>
+  unionD(
+    pieces.flatMap((piece) => piece.map((ring) => flatten(ring, CHORD).map(([x, y]) => ({ x, y })))),
+    [],
+    FillRule.NonZero,
+    4,
+  );
+const length = (paths: PathsD): number =>
+  paths.reduce(
+    (sum, path) =>
+      sum + path.reduce((long, { x, y }, n) => long + Math.hypot(x - path.at(n - 1)!.x, y - path.at(n - 1)!.y), 0),
+    0,
+  );
+
+/**
+ * For sheets that split pieces: clipper2's union of all open windows against its union of the painted pieces, colour by colour. The area
+ * of one that the other lacks over the length of the outlines, mm.
+ */
+export function farFromWhole(sheets: Sheet[], painted: Painted[]): number {
+  const colours = [...new Set(painted.map(({ colour }) => colour))];
+  return Math.max(
+    ...colours.map((colour) => {
+      const windows = sheets
+        .filter((sheet) => sheet.colour === colour)
+        .flatMap(({ windows, passes }) =>
+          passes.flat().flatMap((place) => place.open.map((n) => movePiece(windows[n]!, lay(place)))),
+        );
+      const [a, b] = [
+        united(windows),
+        united(painted.filter((one) => one.colour === colour).map(({ piece }) => piece)),
+      ];
+      const off = [differenceD(a, b, FillRule.NonZero, 4), differenceD(b, a, FillRule.NonZero, 4)];
+      return off.reduce((sum, paths) => sum + Math.abs(areaPathsD(paths)), 0) / length(b);
+    }),
+  );
 }

@@ -92,9 +92,9 @@ const round = (all: PathsD): number =>
       sum + path.reduce((long, { x, y }, n) => long + Math.hypot(x - path.at(n - 1)!.x, y - path.at(n - 1)!.y), 0),
     0,
   );
-const united = (pieces: Piece[]): PathsD => unionD(paths(pieces), FillRule.NonZero, 6);
+const united = (pieces: Piece[]): PathsD => unionD(paths(pieces), [], FillRule.NonZero, 4);
 const off = (a: PathsD, b: PathsD): number =>
-  size(differenceD(a, b, FillRule.NonZero, 6)) + size(differenceD(b, a, FillRule.NonZero, 6));
+  size(differenceD(a, b, FillRule.NonZero, 4)) + size(differenceD(b, a, FillRule.NonZero, 4));
 
 const guides = { x: { fixed: [0] }, y: { fixed: [0] } };
 
@@ -166,10 +166,10 @@ describe.each(CASES)('%s', (_, pieces, most) => {
     let twice = 0;
     for (const [n, one] of laid.entries()) {
       for (const other of laid.slice(n + 1)) {
-        const both = intersectD(united(one.windows), united(other.windows), FillRule.NonZero, 6);
+        const both = intersectD(united(one.windows), united(other.windows), FillRule.NonZero, 4);
         if (size(both) < 1e-3) continue;
         twice++;
-        const pared = (by: number) => size(inflatePathsD(both, -by, JoinType.Miter, EndType.Polygon, 2, 6));
+        const pared = (by: number) => size(inflatePathsD(both, -by, JoinType.Miter, EndType.Polygon, 2, 4));
         expect(pared(LAP / 2 - 0.01)).toBeGreaterThan(0);
         expect(pared(LAP / 2 + 0.01)).toBe(0);
       }
@@ -200,7 +200,7 @@ describe.each(CASES)('%s', (_, pieces, most) => {
           { x: x - 2.5, y },
         ],
       ];
-      expect(size(intersectD(key, paths(pieces), FillRule.NonZero, 6))).toBe(0);
+      expect(size(intersectD(key, paths(pieces), FillRule.NonZero, 4))).toBe(0);
     }
   });
 });
@@ -228,12 +228,26 @@ test('a line through bare ground is taken before one through windows', async () 
 });
 
 test('curves away from the lines are those that were drawn', async () => {
-  const circle = disc(18 * INCH);
-  const found = await cut([circle]);
-  const ends = new Set(
-    layAll(found).flatMap(({ windows }) => windows.flatMap((piece) => piece[0]!.sides.flatMap(({ kind }) => kind))),
-  );
-  expect(ends).toEqual(new Set(['curve', 'line']));
+  const round: Side[] = [
+    { kind: 'curve', out: [900, 0], into: [940, 20], to: [940, 60] },
+    { kind: 'curve', out: [940, 100], into: [900, 120], to: [840, 120] },
+  ];
+  const sides: Side[] = [
+    { kind: 'line', to: [840, 0] },
+    ...round,
+    { kind: 'line', to: [0, 120] },
+    { kind: 'line', to: [0, 0] },
+  ];
+  const found = await cut([[{ start: [0, 0], sides }]]);
+  const points = layAll(found)
+    .flatMap(({ windows }) => windows.flatMap((piece) => piece[0]!.sides))
+    .flatMap((side) => (side.kind === 'curve' ? [side.out, side.into, side.to] : []));
+  const drawn = round.flatMap((side) => (side.kind === 'curve' ? [side.out, side.into, side.to] : []));
+  expect(points).toHaveLength(drawn.length);
+  for (const [n, [x, y]] of points.entries()) {
+    expect(x).toBeCloseTo(drawn[n]![0], 9);
+    expect(y).toBeCloseTo(drawn[n]![1], 9);
+  }
 });
 
 test('a border repeat longer than the film is split in every cell', async () => {

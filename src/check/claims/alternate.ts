@@ -25,7 +25,8 @@ export default async function alternate(set: FileSet): Promise<Claim[]> {
   const claims = [
     stated(FILE, `another repeat stands ${where}`, laid > 0 && right === laid, `${right} of ${laid} are`, 'all'),
   ];
-  if (alternation.other) return claims;
+  // A colour that reaches under the other is larger than the other is.
+  if (alternation.other || layout.value.job.meeting?.way === 'overlap') return claims;
   const measured = exchanges ? 'exchanged' : 'not exchanged';
   return [...claims, equal(FILE, `colours are exchanged ${where}`, measured, 'exchanged')];
 }

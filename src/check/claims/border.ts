@@ -64,14 +64,14 @@ function strips({ painted, ground }: Plan, { layout }: LayoutFile, measured: Fie
   const due = [along, along, across, across];
   // A motif drawn clear of its cell stands a little farther in, alike on opposite sides; it never stands farther out.
   const { pitch } = layout;
-  const [repeat] = measured?.repeats ?? [];
+  const laid = measured?.laid ?? [];
   const evenAlong =
-    measured?.mirrors.along === false && repeat
-      ? offBoundary(work.bottom - along, repeat.y, pitch.along) <= DRAWN
+    measured?.mirrors.along === false && laid.length > 0
+      ? laid.some(({ y }) => offBoundary(work.bottom - along, y, pitch.along) <= DRAWN)
       : spread(found.slice(0, 2)) <= DRAWN;
   const evenAcross =
-    measured?.mirrors.across === false && repeat
-      ? offBoundary(work.left + across, repeat.x, pitch.across) <= DRAWN
+    measured?.mirrors.across === false && laid.length > 0
+      ? laid.some(({ x }) => offBoundary(work.left + across, x, pitch.across) <= DRAWN)
       : spread(found.slice(2)) <= DRAWN;
   const holds = evenAlong && evenAcross && all.every((at, i) => at >= due[i]! - DRAWN);
   return stated(FILE, 'the field lies evenly inside the work', holds, list(found), `${list(due)}, to ${DRAWN}`);

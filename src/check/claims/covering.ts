@@ -96,7 +96,7 @@ function lay(
             stray ||= `${window.id} at ${placement.x}, ${placement.y} is part of nothing painted`;
           else {
             off = Math.max(off, whole.apart);
-            if (whole.apart <= DRAWN) split.add(whole.piece, part);
+            split.add(whole.piece, part);
           }
           continue;
         }

@@ -41,7 +41,7 @@ function order({ entry: { file, cut } }: Sheet, lines: Line[]): Claim {
       : lines.length < due.length
         ? `${due[lines.length]} is missing`
         : 'it is';
-  return equal(file, 'the order of the lines is that of layout.json', found, 'it is');
+  return equal(file, 'the order of the lines is that of the layout', found, 'it is');
 }
 
 const isWithin = (inner: Frame, outer: Frame): boolean =>

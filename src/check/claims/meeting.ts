@@ -9,6 +9,8 @@ import type { Painted } from '../read/plan.ts';
 const FILE = 'plan.svg';
 /** Colours touch where they are nearer than this, mm. */
 const TOUCH = 0.02;
+/** Colours farther apart than so many gaps are not looked at. */
+const NEARBY = 3;
 /** Within so many laps of where a stretch ends the lap may be narrower: it tapers into corners, and stops short of its own colour. */
 const ENDS = 4;
 
@@ -23,20 +25,22 @@ function longest(places: readonly number[][]): number {
   return most;
 }
 
-/** Whether the first colour reaches under the later one all along, but for the ends of the stretch. */
-function lapsAll(first: Polygons, later: Polygons, by: number, clip: Clipping): boolean {
+/** Whether the first colour reaches under the later one all along, but for the ends of the stretch; nothing where they do not touch. */
+function lapsAll(first: Polygons, later: Polygons, by: number, clip: Clipping): boolean | undefined {
+  const touching = clip.common(clip.grown(first, TOUCH), later, 0);
+  if (touching.length === 0) return undefined;
   const lap = clip.common(first, later, 0);
   const half = by / 2 - DRAWN / 2;
   const wide = clip.grown(clip.grown(lap, -half), half + 2 * DRAWN);
   if (longest(clip.without(lap, wide)) > ENDS * by) return false;
-  const touching = clip.common(clip.grown(first, TOUCH), later, 0);
   return longest(clip.without(touching, clip.grown(lap, 4 * TOUCH))) <= ENDS * by;
 }
 
-const isApart = (one: Polygons, other: Polygons, gap: number, clip: Clipping): boolean => {
-  const half = (polygons: Polygons) => clip.grown(polygons, (gap - DRAWN) / 2);
-  return clip.shared(half(one), half(other), 0) === 0;
-};
+/** Whether two colours keep the gap; nothing where they are farther apart than `NEARBY` gaps. */
+function isApart(one: Polygons, other: Polygons, gap: number, clip: Clipping): boolean | undefined {
+  const meet = (width: number) => clip.shared(clip.grown(one, width / 2), clip.grown(other, width / 2), 0) > 0;
+  return meet(NEARBY * gap) ? !meet(gap - DRAWN) : undefined;
+}
 
 /** Where two colours meet, one reaches under the other, or they keep apart, by as much as is said. */
 export default async function meeting(set: FileSet): Promise<Claim[]> {
@@ -50,17 +54,17 @@ export default async function meeting(set: FileSet): Promise<Claim[]> {
   const lapsOf = meetingOf(layout.value);
   const painted: Painted[] = plan.value.painted.filter((piece) => !isGap(piece));
   let [count, worst] = [0, ''];
-  const reach = said.way === 'gap' ? said.by : TOUCH;
+  const reach = said.way === 'gap' ? NEARBY * said.by : TOUCH;
   const tooMany = () => {
     worst = 'more pieces beside each other than on any plan';
   };
   const holds = (two: Two): boolean => {
     const laps = lapsOf(two.one, two.other);
     if (!laps) return true;
-    count += 1;
-    const [one, other] = two.polygons;
-    if (said.way === 'gap') return isApart(one, other, said.by, clip);
-    return laps.later === 'one' ? lapsAll(other, one, said.by, clip) : lapsAll(one, other, said.by, clip);
+    const [first, later] = laps.later === 'one' ? two.polygons.toReversed() : two.polygons;
+    const found = (said.way === 'gap' ? isApart : lapsAll)(first!, later!, said.by, clip);
+    if (found !== undefined) count += 1;
+    return found ?? true;
   };
   for (const two of everyTwo(painted, reach, tooMany)) if (!holds(two) && worst === '') worst = saysTwo(two);
   const says = said.way === 'gap' ? 'two colours keep a gap' : 'the colour painted first reaches under the other';

@@ -1,7 +1,7 @@
 import { DRAWN } from '../claim.ts';
 import type { LayoutFile } from '../read/layout.ts';
 import type { Template } from '../read/template.ts';
-import { EXCHANGED } from './exchanged.ts';
+import { exchangeAbout } from './exchanged.ts';
 import type { Field } from './field.ts';
 import { shift } from './move.ts';
 import type { Way } from './symmetry.ts';
@@ -18,13 +18,11 @@ const TO_OTHER: Record<string, Step[]> = {
 };
 const TO_OWN: Record<string, Step[]> = { row: [[1, 0]], column: [[0, 1]], checker: [[1, 1]] };
 
-const exchange = (part: string): string => EXCHANGED[part] ?? part;
-
 export interface Alternating {
   /** Repeats as the template shows them, in one period; how many of them have their own kind where it is due, and another kind beside them. */
   laid: number;
   right: number;
-  /** One step over, the whole pattern is the same with its two colours exchanged. */
+  /** One step over, the whole pattern is the same with its two colours exchanged, what repeats share aside. */
   exchanges: boolean;
 }
 
@@ -44,6 +42,7 @@ export function lookAtAlternate(
   const right = laid.filter(
     (one) => TO_OTHER[by]!.every((step) => !there(one, step)) && TO_OWN[by]!.every((step) => there(one, step)),
   ).length;
+  const exchange = exchangeAbout(laid[0], pitch);
   const exchanges = TO_OTHER[by]!.every(([across, along]) =>
     symmetry.maps(shift(across * pitch.across, along * pitch.along), exchange),
   );

@@ -45,7 +45,7 @@ async function load(): Promise<Clipping> {
       const both = intersect(paths(one), paths(other), FillRule.EvenOdd);
       return polygons(inflatePaths(both, -pared * GRID, JoinType.Miter, EndType.Polygon));
     },
-    grown: (all, by) => polygons(inflatePaths(paths(all), by * GRID, JoinType.Round, EndType.Polygon, 2, GRID / 1000)),
+    grown: (all, by) => polygons(inflatePaths(paths(all), by * GRID, JoinType.Round, EndType.Polygon, 2, GRID / 200)),
     without: (one, other) => polygons(difference(paths(one), paths(other), FillRule.EvenOdd)),
     shared(one, other, pared) {
       const both = intersect(paths(one), paths(other), FillRule.EvenOdd);

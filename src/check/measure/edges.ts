@@ -30,7 +30,7 @@ function fromRepeats({ repeats }: Field, { pitch }: LayoutNumbers, way: Way, at:
 export const lineAt = (field: Field, layout: LayoutNumbers, way: Way, at: number): Line => ({
   boundary: fromRepeats(field, layout, way, at, 0.5),
   middle: fromRepeats(field, layout, way, at, 0),
-  mirrors: field.symmetry.mirrorsAt(way, at),
+  mirrors: field.mirrorsAt(way, at),
 });
 
 /**

@@ -5,14 +5,14 @@ import { shiftOutline } from '../read/outline.ts';
 import type { Painted, Plan } from '../read/plan.ts';
 import { type Read, read } from '../read/read.ts';
 import type { Template } from '../read/template.ts';
-import { EXCHANGED } from './exchanged.ts';
+import { EXCHANGED, exchangeAbout, isShared } from './exchanged.ts';
 import { centre } from './finder.ts';
 import { centredFrame, frameOf } from './frame.ts';
 import { gatherKinds, type Kinds, type Period } from './kinds.ts';
 import { MIRROR_ACROSS, MIRROR_ALONG } from './move.ts';
 import { type Agreement, agreement, isField, Pattern } from './pattern.ts';
 import { proveRepeating, type Repeating } from './repeating.ts';
-import { type Laid, Symmetry, type Way } from './symmetry.ts';
+import { type Laid, mirrorAt, Symmetry, type Way } from './symmetry.ts';
 import type { Window } from './window.ts';
 
 /** The field of a plan, and what several claims measure of it. Insets are looked at by themselves. */
@@ -29,7 +29,11 @@ export interface Field {
    * where repeats alternate, the pattern must mirror there as well.
    */
   mirrors: Record<Way, boolean>;
-  /** Repeats as the template shows one, and mirror images of it. */
+  /** Whether the pattern mirrors about a line; where its repeats alternate in exchanged colours, also whether it does with them exchanged. */
+  mirrorsAt(way: Way, at: number): boolean;
+  /** Repeats as the template shows one. */
+  laid: Laid[];
+  /** Those, and mirror images of it. */
   repeats: Laid[];
 }
 
@@ -69,6 +73,9 @@ async function measure(plan: Plan, layout: LayoutFile, template: Template | unde
   const pattern = new Pattern(pieces);
   const repeating = await accountFor(pieces, layout, template);
   const symmetry = new Symmetry(repeating.kinds, repeating.period);
+  const laid = template ? symmetry.lay(template) : [];
+  const { alternation } = layout;
+  const exchange = alternation && !alternation.other ? exchangeAbout(laid[0], layout.layout.pitch) : undefined;
   return {
     pieces,
     pattern,
@@ -79,6 +86,9 @@ async function measure(plan: Plan, layout: LayoutFile, template: Template | unde
     repeating,
     symmetry,
     mirrors: mirrorsOf(symmetry, layout, template),
+    mirrorsAt: (way, at) =>
+      symmetry.mirrorsAt(way, at) || (exchange !== undefined && symmetry.maps(mirrorAt(way, at), exchange)),
+    laid,
     repeats: template ? symmetry.lay(template, DRAWN, true) : [],
   };
 }
@@ -157,8 +167,9 @@ function addTemplate(kinds: Kinds, template: Template, file: LayoutFile, on: { a
     const dy = field.along / 2 - (cell.along + on.along + 0.5 - phase.along) * pitch.along - y;
     template.outlines.forEach((outline, at) => {
       const own = template.parts[at]!;
-      const part = cell.other ? (EXCHANGED[own] ?? own) : own;
       const there = shiftOutline(outline, dx, dy);
+      const isOwn = !isShared(outline.frame, [x - pitch.across / 2, y - pitch.along / 2], pitch);
+      const part = cell.other && isOwn ? (EXCHANGED[own] ?? own) : own;
       if (!kinds.find(part, there, 1)) kinds.add(part, there);
     });
   }

@@ -1,7 +1,7 @@
 import { type Claim, DRAWN, stated } from '../claim.ts';
 import { onWork } from '../claims/covering.ts';
 import type { Sheet } from '../file-set.ts';
-import type { Outline } from '../read/outline.ts';
+import type { Frame, Outline } from '../read/outline.ts';
 import type { Painted } from '../read/plan.ts';
 import { distanceTo, flat, holds } from './flat.ts';
 import { moveOutline } from './move.ts';
@@ -22,6 +22,40 @@ interface Laid {
   lay: string;
 }
 
+/** The lines of a part as they lie on the floor. */
+interface Box {
+  of: string;
+  file: string;
+  box: Frame;
+}
+
+/** A line along which two parts lie side by side. */
+interface Line {
+  of: string;
+  file: string;
+  way: 0 | 1;
+  at: number;
+}
+
+function sharedLines(boxes: Box[]): Line[] {
+  const found = new Map<string, Line>();
+  for (const a of boxes) {
+    for (const b of boxes) {
+      if (a.of !== b.of) continue;
+      const beside = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);
+      const above = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
+      for (const [way, high, low, along] of [
+        [0, a.box.right, b.box.left, beside],
+        [1, a.box.bottom, b.box.top, above],
+      ] as const) {
+        if (!isLine(high) || Math.abs(high - low) > 1 || along <= 1) continue;
+        found.set(`${a.of} ${way} ${Math.round(high * 10)}`, { of: a.of, file: a.file, way, at: high });
+      }
+    }
+  }
+  return [...found.values()];
+}
+
 const middle = ({ frame }: Outline): [number, number] => [
   (frame.left + frame.right) / 2,
   (frame.top + frame.bottom) / 2,
@@ -35,21 +69,14 @@ const far = (a: Laid, b: Laid): number => Math.hypot(a.at[0] - b.at[0], a.at[1] 
  */
 export function matchKeys(sheets: Sheet[], painted: Painted[], colours: Record<string, string>): Claim[] {
   const laid: Laid[] = [];
-  const lines = new Map<string, { file: string; way: 0 | 1; at: number; of: string }>();
+  const boxes: Box[] = [];
   for (const sheet of sheets) {
     const { entry, drawn } = sheet;
     if (!entry.part || !drawn.ok) continue;
     const of = `${entry.part.of}`;
     for (const [n, placement] of entry.passes.flat().entries()) {
       const box = partOnFloor(entry, placement)!;
-      for (const [way, at] of [
-        [0, box.left],
-        [0, box.right],
-        [1, box.top],
-        [1, box.bottom],
-      ] as const) {
-        if (isLine(at)) lines.set(`${of} ${way} ${Math.round(at * 10)}`, { file: entry.file, way, at, of });
-      }
+      boxes.push({ of, file: entry.file, box });
       for (const key of drawn.value.keys.values()) {
         if (key.kind !== 'match' || key.outlines.length !== 1) continue;
         const outline = moveOutline(key.outlines[0]!, onWork(entry.origin, placement));
@@ -57,8 +84,8 @@ export function matchKeys(sheets: Sheet[], painted: Painted[], colours: Record<s
       }
     }
   }
-  if (lines.size === 0) return [];
-  return [together(laid), onEveryLine(laid, [...lines.values()]), offThePaint(laid, painted, colours)];
+  if (boxes.length === 0) return [];
+  return [together(laid), onEveryLine(laid, sharedLines(boxes)), offThePaint(laid, painted, colours)];
 }
 
 /** Every match key lies on one of another part wherever one is near, and does so at one placement or more. */
@@ -81,7 +108,7 @@ function together(laid: Laid[]): Claim {
   );
 }
 
-function onEveryLine(laid: Laid[], lines: { file: string; way: 0 | 1; at: number; of: string }[]): Claim {
+function onEveryLine(laid: Laid[], lines: Line[]): Claim {
   const counts = lines.map(({ way, at, of }) => {
     const on = laid.filter((key) => key.of === of && Math.abs(key.at[way] - at) <= DRAWN);
     const both = on.filter((key) => on.some((other) => other.lay !== key.lay && far(key, other) <= DRAWN));
@@ -89,10 +116,10 @@ function onEveryLine(laid: Laid[], lines: { file: string; way: 0 | 1; at: number
   });
   const least = Math.min(...counts);
   return stated(
-    lines[counts.indexOf(least)]!.file,
+    lines[counts.indexOf(least)]?.file ?? 'layout.json',
     'every line of a split has match keys of both parts',
     least >= LEAST,
-    least,
+    counts.length === 0 ? 'no such line' : least,
     `${LEAST} or more`,
   );
 }

@@ -20,10 +20,12 @@ export class Symmetry {
   }
 
   /** Whether a move brings every piece onto one of its own part. */
-  maps(move: Move, rename: (part: string) => string = (part) => part): boolean {
+  maps(move: Move, rename: (part: string, outline: Outline) => string = (part) => part): boolean {
     return (
       this.all.length > 0 &&
-      this.all.every(({ part, outline }) => this.kinds.find(rename(part), moveOutline(outline, move)) !== undefined)
+      this.all.every(
+        ({ part, outline }) => this.kinds.find(rename(part, outline), moveOutline(outline, move)) !== undefined,
+      )
     );
   }
 
@@ -128,7 +130,7 @@ export interface Laid {
   pieces: Piece[];
 }
 
-const mirrorAt = (way: Way, at: number): Move =>
+export const mirrorAt = (way: Way, at: number): Move =>
   way === 'across' ? [-1, 0, 0, 1, 2 * at, 0] : [1, 0, 0, -1, 0, 2 * at];
 
 const isAsLarge = ({ frame: a }: Outline, { frame: b }: Outline): boolean =>

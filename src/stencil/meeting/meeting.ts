@@ -11,3 +11,9 @@ export interface Meeting {
 export const paintOrder = (colours: Record<Part, string>): string[] => [
   ...new Set(PARTS.filter((part) => part !== 'ground').map((part) => colours[part])),
 ];
+
+/** Sorts what is painted first to the front. */
+export function inPaintOrder(colours: Record<Part, string>): (one: { part: Part }, other: { part: Part }) => number {
+  const order = paintOrder(colours);
+  return (one, other) => order.indexOf(colours[one.part]) - order.indexOf(colours[other.part]);
+}

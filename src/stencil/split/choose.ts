@@ -27,6 +27,8 @@ interface Fault {
   at: number;
 }
 
+/** Nobody lays more sheets than this for one shape. Our own measure. */
+const MOST_PARTS = 24;
 /** So many sets of lines are looked at. */
 const MOST_TRIED = 60;
 /** So many lines more than the fewest are tried each way, where the fewest will not do. */
@@ -115,6 +117,7 @@ class Splitting {
           const [x, y] = [this.lines(0, wide, extra), this.lines(1, high, more)];
           if (!x || !y || x.at.length + y.at.length === 0) continue;
           const parts = spans(x.at, this.ways[0]).length * spans(y.at, this.ways[1]).length;
+          if (parts > MOST_PARTS) continue;
           const harm = x.harm + y.harm;
           if (!best || parts < best.parts || (parts === best.parts && harm < best.harm - 1e-3)) {
             best = { grid: { x: x.at, y: y.at }, parts, harm };
@@ -149,16 +152,21 @@ class Splitting {
   }
 
   /** Places of the match keys, or the line that has no room for them. */
-  private match(grid: Grid): { points: Point[] } | Fault {
+  private match(grid: Grid, painted: Set<number>): { points: Point[] } | Fault {
     const { bridge } = this.bench.room;
     const points: Point[] = [];
     for (const way of [0, 1] as const) {
       const other = this.ways[1 - way]!;
       const beyond = bridge + KEY / 2;
       const crossing = spans(way === 0 ? grid.y : grid.x, other);
-      for (const at of way === 0 ? grid.x : grid.y) {
-        let keys = 0;
-        for (const [from, to] of crossing) {
+      const lines = way === 0 ? grid.x : grid.y;
+      const columns = spans(grid.x, this.ways[0]).length;
+      const boxAt = (one: number, run: number) => (way === 0 ? run * columns + one : one * columns + run);
+      for (const [n, at] of lines.entries()) {
+        const beside = this.ways[way].repeats ? [(n + lines.length - 1) % lines.length, n] : [n, n + 1];
+        const shares = crossing.filter((_, run) => beside.every((one) => painted.has(boxAt(one, run))));
+        let keys = shares.length === 0 ? LEAST_KEYS : 0;
+        for (const [from, to] of shares) {
           const [openBefore, openAfter] = [!other.repeats && from === -Infinity, !other.repeats && to === Infinity];
           const low = other.repeats ? 0 : other.low - beyond;
           const high = other.repeats ? other.pitch - KEY - bridge : other.high + beyond;
@@ -205,7 +213,7 @@ class Splitting {
         this.strike(cut);
         continue;
       }
-      const match = this.match(grid);
+      const match = this.match(grid, cut.painted);
       if ('at' in match) {
         this.strike(match);
         continue;

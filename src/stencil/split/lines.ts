@@ -17,8 +17,11 @@ export interface Candidate {
   harm: number;
 }
 
-/** A symmetric set of lines may do so much more harm than the best: its parts may be alike, which saves sheets. Our own measure. */
-const WORTH = 1.25;
+/**
+ * A symmetric set of lines may do so much more harm than the best: of a drawing that is symmetric itself its parts are alike, which
+ * saves sheets. Our own measure.
+ */
+const WORTH = { alike: 2, unlike: 1.25 };
 const FREE = 10;
 /** First lines tried where the pattern repeats. */
 const FIRST = 12;
@@ -73,6 +76,14 @@ const mirroredAbout = (middle: number, { at, harm }: Lines, centre: number[], mo
   harm: harm + more,
 });
 
+/** Whether lines do the same harm on either side of the middle: the drawing is its own mirror image, or turns into itself. */
+function isEven(candidates: Candidate[], middle: number): boolean {
+  return candidates.every(({ at, harm }) => {
+    const other = candidates.find((one) => Math.abs(one.at + at - 2 * middle) < 1e-6);
+    return other === undefined || Math.abs(other.harm - harm) < 0.01;
+  });
+}
+
 /** The fewest lines that leave no part longer than `most` mm, the least harmful such lines; nothing where none can be drawn. */
 export function chooseLines(stretch: Stretch, candidates: Candidate[], most: number, extra: number): Lines | undefined {
   const { low, high, repeats, pitch } = stretch;
@@ -92,5 +103,6 @@ export function chooseLines(stretch: Stretch, candidates: Candidate[], most: num
   const count = Math.max(1, Math.ceil((high - low) / most - 1e-9) - 1) + extra;
   const best = chain(candidates, low, high, count, most);
   const even = symmetric(candidates, low, high, count, most);
-  return even && best && even.harm <= best.harm * WORTH + FREE ? even : best;
+  const worth = isEven(candidates, (low + high) / 2) ? WORTH.alike : WORTH.unlike;
+  return even && best && even.harm <= best.harm * worth + FREE ? even : best;
 }

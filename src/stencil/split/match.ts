@@ -6,6 +6,8 @@ import type { Whole } from './harm.ts';
 
 /** How far apart places along a line are tried, mm. */
 const STEP = 1;
+/** So far apart, mm, two keys hold a sheet well; farther, they would only make it larger. Our own measure. */
+const ENOUGH = 150;
 
 /** Along which a run of places for match keys is looked for: on a line (`way` 0: x = `at`), from one place to another. */
 export interface Run {
@@ -47,6 +49,13 @@ export function matchPlaces(run: Run, wholes: readonly Whole[], chosen: readonly
     return n + by < 0 || n + by > steps ? start : n;
   };
   const ends = [openBefore ? inwards(first, 1) : first, openAfter ? inwards(last, -1) : last];
+  const [before, after] = [clear.indexOf(false, ends[0]), clear.lastIndexOf(false, ends[1])];
+  if (before >= 0 && before < ends[1]! && !openAfter) {
+    while (ends[1]! - 1 > after && (ends[1]! - 1 - ends[0]!) * STEP >= ENOUGH) ends[1]!--;
+  }
+  if (before >= 0 && before < ends[1]! && !openBefore) {
+    while (ends[0]! + 1 < before && (ends[1]! - ends[0]! - 1) * STEP >= ENOUGH) ends[0]!++;
+  }
   const found: Point[] = [];
   for (const n of ends) {
     const point = places[n]!;

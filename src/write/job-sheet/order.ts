@@ -1,6 +1,7 @@
 import type { Motifs } from '../../compose/compose.ts';
 import type { Layout } from '../../fit/layout.ts';
 import type { Job } from '../../job/job.ts';
+import { sayMeeting } from '../../stencil/meeting/says.ts';
 import type { Sheet } from '../../stencil/sheet.ts';
 import { tapedParts } from '../../stencil/taped.ts';
 import { escapeText } from '../svg.ts';
@@ -78,6 +79,7 @@ export function orderOfWork(
               'Placements of one pass do not touch each other, so go on at once. What lies beside wet paint waits for the next pass.',
             ]
           : []),
+        ...sayMeeting(job.stencil.meeting),
         keyed
           ? 'At every placement look at both kinds of key before you paint: triangles on the lines, the others on paint.'
           : 'At every placement look at the keys before you paint: their points belong on the lines.',
