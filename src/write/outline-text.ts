@@ -3,8 +3,19 @@ export type Spot = readonly [x: number, y: number];
 /** Labels are written to 0.01 mm: they are read, not cut. */
 const PER_MM = 100;
 
+/** Steps of less than this many hundredths are met again and again; they are put into words once. */
+const OFTEN = 2000;
+const known: string[] = [];
+
 /** `0.05` as `.05`, `-3` as `-3`: hundredths of a millimetre as millimetres, as short as SVG allows. */
 function short(hundredths: number): string {
+  if (Math.abs(hundredths) >= OFTEN) return shortly(hundredths);
+  const at = hundredths + OFTEN;
+  known[at] ??= shortly(hundredths);
+  return known[at];
+}
+
+function shortly(hundredths: number): string {
   const text = String(Math.abs(hundredths) / PER_MM).replace(/^0\./, '.');
   return hundredths < 0 ? `-${text}` : text;
 }

@@ -13,7 +13,19 @@ test('every claim holds of a work that was written out by hand', async () => {
 
 const families = import.meta.glob<Family>('../../src/check/claims/*.ts', { eager: true, import: 'default' });
 
-test.each(Object.keys(families))(
+/** Speaks only where the layout states a lap or a gap between colours, which the small work does not. */
+const ASKED = 'meeting.ts';
+
+test('colours that lap or keep a gap are spoken of where the layout says so', async () => {
+  const files = smallWork();
+  const layout = JSON.parse(String(files.get('layout.json')));
+  layout.job.meeting = { way: 'gap', by: 1, order: Object.values(layout.colours) };
+  files.set('layout.json', JSON.stringify(layout));
+  const [place] = Object.keys(families).filter((name) => name.endsWith(ASKED));
+  expect(await families[place!]!(fileSet(files))).not.toEqual([]);
+});
+
+test.each(Object.keys(families).filter((name) => !name.endsWith(ASKED)))(
   '%s makes claims of the files that are there, and of those that are not',
   async (place) => {
     const held = await families[place]!(fileSet(smallWork()));

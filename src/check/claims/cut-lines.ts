@@ -23,7 +23,7 @@ export default function cutLines(set: FileSet): Claim[] {
       ...edge(sheet, sheet.drawn.value),
       equal(
         file,
-        'left and right are changed over as layout.json states',
+        'left and right are changed over as the layout states',
         mirrored ? 'yes' : 'no',
         cut.mirrored ? 'yes' : 'no',
       ),
@@ -88,7 +88,7 @@ function kinds({ entry: { file, cut } }: Sheet, lines: Line[]): Claim {
   const apart = new Set(Object.values(colours)).size === Object.keys(colours).length;
   return equal(
     file,
-    'every path is one line of the kind and colour that layout.json states',
+    'every path is one line of the kind and colour that the layout states',
     apart ? found : 'two kinds of line share a colour',
     'they are',
   );
@@ -115,7 +115,7 @@ function edge({ entry: { file, cut } }: Sheet, { lines, svg: { view } }: Stencil
 
 /** Every cut runs on past its start as far as stated, along its own line, and where nothing is stated, none does. */
 function overcuts({ entry: { file, cut } }: Sheet, lines: Line[]): Claim {
-  const claim = 'every cut runs on past its start as layout.json states';
+  const claim = 'every cut runs on past its start as the layout states';
   let off = 0;
   for (const { id, line, overcut, outlines } of lines) {
     const due = line === 'cut' ? cut.overcut : 0;

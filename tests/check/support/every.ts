@@ -5,7 +5,7 @@ import { jobText } from './make.ts';
 export const motifsOf = (kind: Kind): Motif[] => allMotifs().filter((motif) => motif.kind === kind);
 
 /** Fine windows and bridges, so that small works can be cut; a sheet that takes all of a work in one. */
-const STENCIL = 'stencil: { bridge: 1, window: 1, sheet: { across: 1200, along: 1200 } }';
+const STENCIL = 'stencil: { bridge: 1, window: 1, sheet: { across: 1200, along: 1200 } }\nprint: { tiles: none }';
 const PALETTE = "palette: { bone: '#efe8d6', ink: '#2b2a33', rust: '#a2492a' }";
 
 const PITCH = 160;
