@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { takesTurns } from '../../src/motif/alone.ts';
 import { allMotifs } from '../../src/motif/library.ts';
 import type { Kind, Motif, Turn } from '../../src/motif/motif.ts';
 import { makeFiles } from '../../src/pipeline.ts';
@@ -41,11 +42,18 @@ const medallions = of('medallion').map(({ name }): Case => {
 
 /** Each field alternates one way; all three ways come round again and again. */
 const BY = ['row', 'column', 'checker'];
-const alternates = of('field').map((motif, at): Case => {
-  const by = BY[at % 3];
-  const wish = { field: motif.name, ratio: motif.ratio, repeats: [5, 5] as [number, number], more: `alternate: ${by}` };
-  return [`${motif.name} alternating by ${by}`, wish, [motif.name]];
-});
+const alternates = of('field')
+  .filter(takesTurns)
+  .map((motif, at): Case => {
+    const by = BY[at % 3];
+    const wish = {
+      field: motif.name,
+      ratio: motif.ratio,
+      repeats: [5, 5] as [number, number],
+      more: `alternate: ${by}`,
+    };
+    return [`${motif.name} alternating by ${by}`, wish, [motif.name]];
+  });
 const others = BY.map((by): Case => {
   const more = `alternate: { by: ${by}, with: pinwheel }`;
   return [`diamond and pinwheel by ${by}`, { repeats: [5, 7], pitch: 100, more }, ['diamond', 'pinwheel']];

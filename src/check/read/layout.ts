@@ -75,7 +75,7 @@ const sheet = z.object({
     outline: z.enum(['cut', 'draw', 'none']),
     mirrored: z.boolean(),
     overcut: mm.min(0),
-    lines: z.record(z.string(), z.string().regex(/^#[0-9a-f]{6}$/i)),
+    lines: z.record(z.string(), z.string().regex(/^#(?:[0-9a-f]{3}|[0-9a-f]{6})$/i)),
   }),
   /** Where the sheet carries parts of shapes that are split: the number of the split, and the lines, in sheet coordinates. */
   part: z
