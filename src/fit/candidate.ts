@@ -58,8 +58,10 @@ export function compareCandidates(a: Candidate, b: Candidate): number {
  * Layouts that a person would call the same: equal counts and landings, and a border of the same width to half an inch (or a centimetre).
  * Only the cheapest of a kind is listed.
  */
-export function kindOf(candidate: Candidate, tape: Tape): string {
-  const { across, along, width } = candidate;
+export function kindOf(
+  { across, along, width }: { width: number; across: { run: Run }; along: { run: Run } },
+  tape: Tape,
+): string {
   const coarse = Math.round(width / tape.coarse);
   return [across.run.halves, across.run.way.edge, along.run.halves, along.run.way.edge, coarse].join(' ');
 }

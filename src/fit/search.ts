@@ -3,6 +3,7 @@ import { bestBorder, leastSideCost, type SideRun, sideIn, sideRuns } from './bor
 import { type Candidate, compareCandidates, kindOf, price, widthCost } from './candidate.ts';
 import { POINTS } from './cost.ts';
 import { bestInner } from './inner.ts';
+import { Matching } from './matching.ts';
 import type { AxisProblem, FitProblem } from './problem.ts';
 import { slackOf, slackRuns } from './slack.ts';
 import { onTape } from './steps.ts';
@@ -30,6 +31,13 @@ class Shortlist {
       const costs = [...this.kinds.values()].map((one) => one.cost).sort((a, b) => a - b);
       this.bound = costs[this.most - 1]! + ROUNDING;
     }
+  }
+
+  /** What the dearest of some kinds costs as held; endless where one is not held yet. */
+  dearest(kinds: readonly string[]): number {
+    let most = 0;
+    for (const kind of kinds) most = Math.max(most, this.kinds.get(kind)?.cost ?? Number.POSITIVE_INFINITY);
+    return most;
   }
 
   best(): Candidate[] {
@@ -67,6 +75,33 @@ function firstAtLeast(runs: Run[], pitch: number): number {
     else high = middle;
   }
   return low;
+}
+
+/** Runs of a frame that are few enough for each kind of layout that it can give to be known beforehand. */
+const FEW = 3;
+
+const runKind = ({ halves, way }: Run): string => `${halves} ${way.edge}`;
+
+/** Frames that give the same few kinds of layout together, each group in the order given; all of them in one group where any gives many. */
+function byKinds(frames: Framed[]): Framed[][] {
+  if (frames.some(({ runs }) => runs.byPitch.length > FEW)) return [frames];
+  const groups = new Map<string, Framed[]>();
+  for (const frame of frames) {
+    const kinds = [...new Set(frame.runs.byPitch.map(runKind))].sort().join();
+    const group = groups.get(kinds);
+    if (group) group.push(frame);
+    else groups.set(kinds, [frame]);
+  }
+  return [...groups.values()];
+}
+
+/** What a layout of two groups of frames must not exceed to be listed: the last place on the list, or the dearest of its own kinds that is held. */
+function limitFor({ tape }: FitProblem, shortlist: Shortlist, width: number, x: Framed, y: Framed): () => number {
+  if (x.runs.byPitch.length > FEW || y.runs.byPitch.length > FEW) return () => shortlist.bound;
+  const kinds = x.runs.byPitch.flatMap((across) =>
+    y.runs.byPitch.map((along) => kindOf({ width, across: { run: across }, along: { run: along } }, tape)),
+  );
+  return () => Math.min(shortlist.bound, shortlist.dearest(kinds) + ROUNDING);
 }
 
 /** How many frames of each direction are tried first, to learn what a place on the list costs before all are built. */
@@ -113,11 +148,25 @@ export function search(problem: FitProblem, most: number): Candidate[] {
       return;
     }
     const ys = framed({ ...along, frames: along.frames.slice(0, frames) }, width, cost);
-    for (const x of xs) {
-      if (cost + x.least + (ys[0]?.least ?? 0) > shortlist.bound) break;
-      for (const y of ys) {
-        if (cost + x.least + y.least > shortlist.bound) break;
-        join(problem, shortlist, width, cost, x, y);
+    for (const across of byKinds(xs)) {
+      for (const along of byKinds(ys)) {
+        const limit = limitFor(problem, shortlist, width, across[0]!, along[0]!);
+        const least = along[0]!.least;
+        let matching: Matching<Framed> | undefined;
+        for (const x of across) {
+          if (cost + x.least + least > limit()) break;
+          let near = along;
+          if (limit() < shortlist.bound) {
+            // Of frames with few runs, those whose pitches would have to be pulled too far are passed over.
+            matching ??= new Matching(along);
+            const left = limit() - cost - x.frame.cost - least;
+            near = matching.within(x.runs.byCost.map((run) => pitchesFor(problem, run, left - run.cost)));
+          }
+          for (const y of near) {
+            if (cost + x.least + y.least > limit()) break;
+            join(problem, shortlist, width, cost, x, y);
+          }
+        }
       }
     }
   };
@@ -138,9 +187,18 @@ const ofWork = (axis: AxisProblem, frame: Frame, width: number) => ({
   reserve: frame.reserve,
 });
 
+/** The pitches along that go with one across, when no more than `left` may be paid for the stretch. */
+function pitchesFor({ ratio, stretch }: FitProblem, run: Run, left: number): [from: number, to: number] {
+  const reach = Math.exp(left / POINTS.stretch);
+  return [
+    Math.max(stretch.from, 1 / reach) * ratio * run.pitch * (1 - ROUNDING),
+    Math.min(stretch.to, reach) * ratio * run.pitch * (1 + ROUNDING),
+  ];
+}
+
 /** Every pair of runs in one pair of frames. Runs along are taken from the window of pitches that the stretch limits and the bound leave. */
 function join(problem: FitProblem, shortlist: Shortlist, width: number, cost: number, x: Framed, y: Framed): void {
-  const { ratio, stretch } = problem;
+  const { ratio } = problem;
   const border = bestBorder(x.sides(), y.sides());
   const inner = bestInner(
     problem,
@@ -154,9 +212,7 @@ function join(problem: FitProblem, shortlist: Shortlist, width: number, cost: nu
   for (const run of x.runs.byCost) {
     const left = shortlist.bound - fixed - run.cost - y.runs.least;
     if (left < 0) break;
-    const reach = Math.exp(left / POINTS.stretch);
-    const from = Math.max(stretch.from, 1 / reach) * ratio * run.pitch * (1 - ROUNDING);
-    const to = Math.min(stretch.to, reach) * ratio * run.pitch * (1 + ROUNDING);
+    const [from, to] = pitchesFor(problem, run, left);
     const candidates = y.runs.byPitch;
     for (let at = firstAtLeast(candidates, from); at < candidates.length; at++) {
       const other = candidates[at]!;

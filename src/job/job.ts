@@ -14,6 +14,49 @@ export interface Range {
 export const SURFACES = ['runner', 'rug', 'floor-cloth'] as const;
 export type Surface = (typeof SURFACES)[number];
 
+/** The walls of a room and its corners, named as one stands at the near wall and looks along the work. */
+export type Wall = 'near' | 'right' | 'far' | 'left';
+export type Corner = 'near-left' | 'near-right' | 'far-right' | 'far-left';
+export type Diagonal = 'near-left to far-right' | 'near-right to far-left';
+
+/** An opening by the edges of its casing, each so far along its wall from the corner where it meets the wall `from`. Lengths in mm. */
+export interface Opening {
+  wall: Wall;
+  from: Wall;
+  starts: number;
+  ends: number;
+}
+
+/** A place on the floor by its distances from a corner along the two walls that meet there, mm. */
+export interface Place {
+  across: number;
+  along: number;
+}
+
+/** What the work has to stay clear of: a closed outline, its places measured from one corner. */
+export interface Obstacle {
+  name: string;
+  corner: Corner;
+  outline: Place[];
+}
+
+/** What the work is laid along. `turn`: radians, to the right of the wall as one looks along it. */
+export type AxisWish =
+  | { way: 'openings' }
+  | { way: 'parallel'; wall: Wall }
+  | { way: 'square'; opening: Wall }
+  | { way: 'boards'; wall: Wall; turn: number }
+  | { way: 'boards'; corner: Corner; line: [Place, Place] };
+
+/** A room as a tape measures it: four walls, one or both diagonals, and what is in it. Lengths in mm. */
+export interface MeasuredRoom {
+  sides: Record<Wall, number>;
+  diagonals: { [D in Diagonal]?: number };
+  openings: Opening[];
+  obstacles: Obstacle[];
+  axis: AxisWish;
+}
+
 /** Papers that pages are printed on. */
 export const PAPERS = ['letter', 'A4', 'legal', 'A3', 'tabloid'] as const;
 export type Paper = (typeof PAPERS)[number];
@@ -96,6 +139,8 @@ export interface Job {
     openings?: { near: number; far: number };
     /** Rug: the room it lies in, wall to wall. */
     room?: { across: number; along: number };
+    /** Rug: the room, measured all round. */
+    measured?: MeasuredRoom;
   };
   /** Size over everything, border and reserves included. */
   overall: { across?: Range; along?: Range };

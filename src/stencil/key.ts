@@ -1,3 +1,4 @@
+import { isInside } from '../geometry/inside.ts';
 import { growBox } from '../geometry/measure.ts';
 import type { Box, Point } from '../geometry/path.ts';
 import { shiftedBox } from '../geometry/transform.ts';
@@ -22,9 +23,14 @@ export interface CutKey {
   cut: Cut;
 }
 
-/** Whether something would keep the least bridge from everything cut so far. */
+/** Whether something would keep the least bridge from everything cut so far, and lie in none of it. */
 export function keepsClear(one: Cut, cuts: readonly Cut[], bridge: number): boolean {
-  return cuts.every((cut) => !comesWithin(bridge - 1e-6, one, cut));
+  return cuts.every(
+    (cut) =>
+      !comesWithin(bridge - 1e-6, one, cut) &&
+      !isInside(cut.polygon, one.polygon[0]!) &&
+      !isInside(one.polygon, cut.polygon[0]!),
+  );
 }
 
 export const movedCut = ({ polygon, box }: Cut, dx: number, dy: number): Cut => ({

@@ -1,11 +1,14 @@
 import Flatbush from 'flatbush';
+import { flatten } from '../geometry/flatten.ts';
+import { isInside } from '../geometry/inside.ts';
 import { boxesMeet } from '../geometry/measure.ts';
 import type { Box } from '../geometry/path.ts';
 import { shifted } from '../geometry/transform.ts';
-import { type Clipper, loadClipper, type Paths64, piecePaths, squareMm } from './clip.ts';
+import { type Clipper, loadClipper, type Paths64, piecePaths, squareMm, TOLERANCE } from './clip.ts';
 import { type Copies, type Copy, copiesOf } from './copies.ts';
 import { gapBetween } from './gap.ts';
 import { narrowPlaces, selfNecks } from './necks.ts';
+import type { Opening } from './opening.ts';
 import type { Sheet, Soundness } from './sheet.ts';
 
 /** The least a sheet must keep: widths of bridges and windows, and the rim that windows stay clear of. Lengths in mm. */
@@ -70,6 +73,12 @@ function pairsOf(copies: Copy[], reach: number): [number, number][] {
   return pairs;
 }
 
+/** Whether an opening, moved by so much, is cut from the middle of another; in a hole of the other it is not. */
+const liesIn = ({ polygon }: Opening, { piece }: Opening, dx: number, dy: number): boolean => {
+  const [x, y] = polygon[0]!;
+  return piece.filter((ring) => isInside(flatten(ring, TOLERANCE), [x + dx, y + dy])).length % 2 === 1;
+};
+
 /** Pairs of openings that leave less than the bridge between them. Shapes that lie alike to each other are measured once. */
 function weakPairs({ shapes, copies }: Copies, least: number): Pair[] {
   const known = new Map<string, Weak>();
@@ -79,7 +88,10 @@ function weakPairs({ shapes, copies }: Copies, least: number): Pair[] {
     const key = `${a.shape} ${b.shape} ${Math.round(dx * 1e5)} ${Math.round(dy * 1e5)}`;
     let gap = known.get(key);
     if (!gap) {
-      gap = gapBetween(shapes[a.shape]!.polygon, shapes[b.shape]!.polygon, dx, dy);
+      const [one, other] = [shapes[a.shape]!, shapes[b.shape]!];
+      gap = gapBetween(one.polygon, other.polygon, dx, dy);
+      if (gap.width >= least && (liesIn(other, one, dx, dy) || liesIn(one, other, -dx, -dy)))
+        gap = { ...gap, width: 0 };
       known.set(key, gap);
     }
     if (gap.width >= least) return [];

@@ -318,3 +318,16 @@ describe('windows', () => {
     expect(ringArea(reversedRing(windows[0]![0]!))).toBeLessThan(0);
   });
 });
+
+test('an opening inside another is found, and one in the hole of another is not one', async () => {
+  const disc = drawn((pen) => circle(pen, 0, 0, 40));
+  const dot = drawn((pen) => circle(pen, 5, 3, 3));
+  const found = await soundness(sheetOf([...disc, ...dot]), LEAST);
+  expect(found.sound).toBe(false);
+  expect(found.weak).toMatchObject([{ width: 0 }]);
+  const ring = drawn((pen) => {
+    circle(pen, 0, 0, 40);
+    circle(pen, 0, 0, 30);
+  });
+  expect((await soundness(sheetOf([...ring, ...dot]), LEAST)).weak).toEqual([]);
+});
