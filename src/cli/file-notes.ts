@@ -7,9 +7,11 @@ const NOTES: [RegExp, string][] = [
   [/^stencil-.*\.svg$/, 'a sheet to cut, true to size'],
   [/^tiles\.pdf$/, 'the sheets over pages of paper, true to size; print its first page first'],
   [/^tile-.*\.svg$/, 'one of those pages'],
+  [/^film-.*\.svg$/, 'all sheets that are cut from one piece of film, side by side'],
   [/^template\.svg$/, 'the outline of one repeat, true to size, for tracing'],
   [/^marks\.csv$/, 'every tape mark, as a list'],
   [/^marks\.svg$/, 'the marks, drawn'],
+  [/^marks-large\.html$/, 'the marks in large type, for a phone or a wall'],
   [/^layout\.json$/, 'every number of the layout, for other programs'],
 ];
 

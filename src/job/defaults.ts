@@ -24,6 +24,7 @@ export const CUTTING: Cutting = {
   mirrored: false,
   overcut: 0,
   entry: 'free',
+  files: 'one a sheet',
   lines: { cut: '#000000', draw: '#0066cc', crease: '#cc3300' },
 };
 export const SHEET = { across: inches(18), along: inches(24), rim: inches(1) };

@@ -113,6 +113,8 @@ export interface Cutting {
   overcut: number;
   /** Where the blade goes in: at the corner that saves most travel, or where the shape was begun. */
   entry: 'free' | 'fixed';
+  /** A file for every sheet; or one more for every film, with the sheets that are cut from it side by side. */
+  files: 'one a sheet' | 'one a film';
   /** The colour of each kind of line. */
   lines: { cut: string; draw: string; crease: string };
 }

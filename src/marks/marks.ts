@@ -7,8 +7,10 @@ import { alongLines } from './along.ts';
 import { axisLines } from './axis.ts';
 import { bandsOf, borderLines } from './border.ts';
 import { letteringLines } from './lettering.ts';
-import type { Schedule } from './schedule.ts';
+import type { GuideLine, Schedule } from './schedule.ts';
+import { LONGEST_SPAN, spansOf } from './spans.ts';
 import { squareChecks } from './square.ts';
+import { tapeNote } from './tape.ts';
 
 /** The motifs of a job. Without them every repeat counts as one piece and every border is marked repeat by repeat. */
 export interface MarkedMotifs {
@@ -30,16 +32,17 @@ export function scheduleMarks(
   motifs?: MarkedMotifs,
   lettering?: readonly Lettered[],
 ): Schedule {
-  const { step } = job;
-  return {
-    step,
-    lines: [
-      ...axisLines(layout, job),
-      ...alongLines(layout, job, motifs?.field, lettering),
-      ...acrossLines(layout, job, motifs?.field),
-      ...bandsOf(layout, job, motifs).flatMap((band) => borderLines(layout, job, band)),
-      ...letteringLines(job, lettering),
-    ],
-    checks: squareChecks(layout, job),
-  };
+  const { step, system } = job;
+  const lines = [
+    ...axisLines(layout, job),
+    ...alongLines(layout, job, motifs?.field, lettering),
+    ...acrossLines(layout, job, motifs?.field),
+    ...bandsOf(layout, job, motifs).flatMap((band) => borderLines(layout, job, band)),
+    ...letteringLines(job, lettering),
+  ].map((line): GuideLine => {
+    const spans = spansOf(line.marks, LONGEST_SPAN[system]);
+    return spans.length > 0 ? { ...line, spans } : line;
+  });
+  const longest = Math.max(...lines.flatMap((line) => line.marks.map((mark) => mark.true)));
+  return { step, tape: tapeNote(longest, step, system), lines, checks: squareChecks(layout, job) };
 }

@@ -1,3 +1,6 @@
+import type { Span } from './spans.ts';
+import type { TapeNote } from './tape.ts';
+
 /** One tape mark, measured from the datum of its line. Lengths in mm. */
 export interface Mark {
   number: number;
@@ -18,6 +21,8 @@ export interface GuideLine {
   /** `along` lines run near to far; `across` lines run to the left or right of the axis. */
   runs: 'along' | 'left' | 'right';
   marks: Mark[];
+  /** A long line in parts that can be handled, each with its known total. */
+  spans?: Span[];
 }
 
 /** A distance that proves the corners square. */
@@ -31,6 +36,8 @@ export interface SquareCheck {
 
 export interface Schedule {
   step: number;
+  /** What the tape itself may be off by. */
+  tape: TapeNote;
   lines: GuideLine[];
   checks: SquareCheck[];
 }

@@ -12,6 +12,21 @@ const diagonal = (across: number, along: number): number => Math.sqrt(across * a
 export const leanFor = (difference: number, across: number, along: number): number =>
   (difference * diagonal(across, along)) / (2 * across);
 
+/**
+ * What squares up a figure whose opposite sides are equal: both far corners move by so much to one side.
+ * The identity behind it, exact: d1² − d2² = 4 × across × lean.
+ * @param first  diagonal from the near left corner to the far right one, mm
+ * @param second the other, mm
+ */
+export function squaringMove(first: number, second: number, across: number): { way: 'left' | 'right'; by: number } {
+  const lean = ((first - second) * (first + second)) / (4 * across);
+  return { way: lean > 0 ? 'left' : 'right', by: Math.abs(lean) };
+}
+
+/** How far the mid-run mark of a long edge lies outwards when the distance to it from the opposite near corner is off by so much, mm. */
+export const bowFor = (off: number, across: number, along: number): number =>
+  (off * diagonal(across, along / 2)) / across;
+
 /** The largest 3-4-5 triangle whose two legs fit beside each other in the rectangle, in whole units, mm. */
 export function rightTriangle(across: number, along: number, unit: number) {
   const fits = (wide: number, long: number) => Math.floor(Math.min(across / wide, along / long) / unit + 1e-9) * unit;
@@ -41,20 +56,22 @@ export function squareChecks(layout: Layout, job: Job): SquareCheck[] {
     otherwise,
   });
   const notable = 2 * step;
-  const lean = (size: { across: number; along: number }) =>
-    length(Math.max(step, leanFor(notable, size.across, size.along)));
+  const rate = (mm: number) => `${length(Math.max(step, mm))} for every ${length(notable)}`;
+  const lean = (size: { across: number; along: number }) => rate(leanFor(notable, size.across, size.along));
+  /** Which corners to move, which way and how far, when two diagonals differ. */
+  const whenApart = (corners: string, size: { across: number; along: number }) =>
+    `Up to ${length(step)} between the two is only the reading. When near left to far right is the longer, move ${corners} to the left; when near right to far left is the longer, to the right: ${lean(size)} between them.`;
 
   const whole = job.system === 'inch' ? MM_PER_INCH : 10;
   const large = rightTriangle(work.across, work.along, whole);
   const triangle = large.slant > 0 ? large : rightTriangle(work.across, work.along, step);
   const checks: SquareCheck[] = [];
   if (triangle.slant > 0) {
-    const stray = length(Math.max(step, strayFor(notable, triangle, work.along)));
     checks.push(
       check(
         `3-4-5 at the near left corner of the work: ${tape(triangle.across)} along the near edge, ${tape(triangle.along)} up the left edge, this much between the two points`,
         triangle.slant,
-        `${length(notable)} too long means the far end of the edge lies ${stray} too far out; too short, as much too far in. Swing the edge about the near corner until it reads right, then try the near right corner the same way.`,
+        `Too long: move the far end of the left edge to the right, ${rate(strayFor(notable, triangle, work.along))}; too short: to the left, as much. Then try the near right corner the same way, left and right changed over.`,
       ),
     );
   }
@@ -62,12 +79,12 @@ export function squareChecks(layout: Layout, job: Job): SquareCheck[] {
     check(
       'Work, corner to corner, both diagonals',
       diagonal(work.across, work.along),
-      `Up to ${length(step)} between the two is only the reading. For every ${length(notable)} beyond that, move both far corners ${lean(work)} sideways, away from the far end of the longer diagonal. Equal to each other but not to this: pull the width and length marks again.`,
+      `${whenApart('both far corners', work)} Equal to each other but not to this: pull the width and length marks again.`,
     ),
     check(
       'From each near corner of the work to the mid-run mark on the opposite edge',
       diagonal(work.across, work.along / 2),
-      'If the corner diagonals agree and these two do not, an edge bows: set its mid-run mark again from the axis and snap the edge in two halves.',
+      `When the corner diagonals agree and one of these does not, the edge it runs to bows. Too long: move that edge’s mid-run mark towards the axis, ${rate(bowFor(notable, work.across, work.along))}; too short: away from it. Then snap the edge in two halves.`,
     ),
   );
   if (border > 0 || reserve.across > 0 || reserve.along > 0) {
@@ -75,7 +92,7 @@ export function squareChecks(layout: Layout, job: Job): SquareCheck[] {
       check(
         'Field, corner to corner, both diagonals',
         diagonal(field.across, field.along),
-        `Up to ${length(step)} between the two is only the reading. For every ${length(notable)} beyond that, move both far corners of the field ${lean(field)} sideways, away from the far end of the longer diagonal, before any paint goes on.`,
+        `${whenApart('both far corners of the field', field)} Do it before any paint goes on.`,
       ),
     );
   }

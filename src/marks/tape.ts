@@ -1,5 +1,6 @@
+import { MM_PER_INCH, type System, type Unit, writeLength } from '../units/index.ts';
+
 const MM_PER_FOOT = 304.8;
-const MM_PER_INCH = 25.4;
 
 /** Up to so many feet, so many inches: NIST Handbook 44 (2007), Sec. 5.52, tolerances for metal tapes. */
 const INCH_TAPE: [feet: number, inches: number][] = [
@@ -20,9 +21,38 @@ function inchTape(mm: number): number {
 }
 
 /** How far an honest tape may be off over a length, mm. A length over 100 ft is pulled in parts. */
-export const tapeTolerance = (mm: number, system: 'inch' | 'metric'): number =>
+export const tapeTolerance = (mm: number, system: System): number =>
   system === 'inch' ? inchTape(mm) : metricTape(mm);
 
 /** How far a careful reading may be from true: the tape's own tolerance and half of its finest mark, mm. */
-export const readingDoubt = (mm: number, step: number, system: 'inch' | 'metric'): number =>
+export const readingDoubt = (mm: number, step: number, system: System): number =>
   tapeTolerance(mm, system) + step / 2;
+
+/** What is said of the tape on a job: over its longest mark, the tape's own tolerance, and the most a careful reading may be out. Lengths in mm. */
+export interface TapeNote {
+  system: System;
+  over: number;
+  tolerance: number;
+  doubt: number;
+}
+
+export const tapeNote = (over: number, step: number, system: System): TapeNote => ({
+  system,
+  over,
+  tolerance: tapeTolerance(over, system),
+  doubt: readingDoubt(over, step, system),
+});
+
+/** Fine enough for every tolerance and half a step of any tape, mm. */
+const FINE: Record<System, number> = { inch: MM_PER_INCH / 64, metric: 0.05 };
+
+/** The tape's own tolerance in a sentence, with where it is published. */
+export function sayTape({ system, over, tolerance, doubt }: TapeNote, units: Unit, step: number): string {
+  const fine = (mm: number) => writeLength(mm, units, FINE[system]);
+  const far = writeLength(over, units, step);
+  const kind =
+    system === 'inch'
+      ? `A tape in good order may itself be off by ${fine(tolerance)} over ${far} (NIST Handbook 44)`
+      : `A class II tape may itself be off by ${fine(tolerance)} over ${far}, its hook included (UK SI 2016/1153, after the EU rule)`;
+  return `${kind}; with half a mark of reading, ${fine(doubt)}. Use the same tape for everything.`;
+}

@@ -7,17 +7,20 @@ import type { Drawn } from '../motif/motif.ts';
 import type { Site } from '../site/site.ts';
 import type { BridgeCost } from '../stencil/bridges/cost.ts';
 import { withCuts } from '../stencil/cut-order/sheet-cuts.ts';
+import { filmsFor } from '../stencil/films.ts';
 import type { Sheet } from '../stencil/sheet.ts';
+import { filmFile, writeFilm } from './film.ts';
 import { writeJobSheet } from './job-sheet.ts';
 import { writeLayout } from './layout.ts';
 import { writeMarks, writeMarksDrawing } from './marks.ts';
+import { writeMarksLarge } from './marks-large.ts';
 import { writePlan } from './plan.ts';
 import { renderPng } from './png.ts';
 import { writeStencil } from './stencil.ts';
 import { writeTemplate } from './template.ts';
 import { tidySvg } from './tidy.ts';
-import { writeTileDrawings } from './tiles/tiles-svg.ts';
 import { writeTiles } from './tiles/tiles-pdf.ts';
+import { writeTileDrawings } from './tiles/tiles-svg.ts';
 
 /** Everything the stages have found, ready to be written. */
 export interface Finished {
@@ -49,10 +52,15 @@ export async function writeFiles(finished: Finished): Promise<Map<string, string
     ['plan.png', await renderPng(plan, PICTURE)],
     ['marks.csv', writeMarks(schedule, job)],
     ['marks.svg', await writeMarksDrawing(schedule, layout, job)],
+    ['marks-large.html', writeMarksLarge(schedule, job)],
     ['template.svg', await writeTemplate(repeat, layout, job)],
     ['job-sheet.html', await writeJobSheet(finished)],
   ]);
   for (const sheet of sheets) files.set(sheet.file, await tidySvg(writeStencil(sheet, cutting)));
+  if (cutting.files === 'one a film') {
+    for (const [at, film] of filmsFor(sheets, job.stencil.sheet).entries())
+      files.set(filmFile(at + 1), await tidySvg(writeFilm(film, sheets, cutting)));
+  }
   const tiles = await writeTiles(finished);
   if (tiles) files.set('tiles.pdf', tiles);
   for (const [name, text] of await writeTileDrawings(finished)) files.set(name, text);

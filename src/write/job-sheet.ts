@@ -88,7 +88,7 @@ export async function writeJobSheet(input: JobSheetInput): Promise<string> {
     `<div class="first"><div class="plan">${plan}</div><div class="lists">${notes}${colourTable(drawing, job)}${materials(drawing, job, sheets, readings)}${printing(job, layout, sheets)}</div></div>`,
     `<div class="page">${cautions(job, sheets.length > 0)}</div>`,
     orderOfWork(job, layout, motifs, sheets, letteringSteps(drawing.lettering, layout, job, sheets, readings)),
-    markTables(schedule, job, readings),
+    markTables(schedule, job, readings, lettering),
     checkTable(schedule, readings),
     sheetPages(sheets, layout, job, readings, lettering),
     '</main>',

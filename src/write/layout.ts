@@ -4,9 +4,11 @@ import type { Fit, Layout } from '../fit/layout.ts';
 import { boxWidth } from '../geometry/measure.ts';
 import type { Box } from '../geometry/path.ts';
 import type { Cutting, Job, MotifChoice, Way } from '../job/job.ts';
+import { filmsFor } from '../stencil/films.ts';
 import { paintOrder } from '../stencil/meeting/meeting.ts';
 import type { Sheet } from '../stencil/sheet.ts';
 import { tapedParts } from '../stencil/taped.ts';
+import { filmFile } from './film.ts';
 import { lineOrder, sheetOrigin } from './stencil.ts';
 import { printedPages } from './tiles/pages.ts';
 
@@ -102,6 +104,12 @@ export function writeLayout(
     palette: job.palette,
     colours: job.colours,
     taped: tapedParts(job, motifs),
+    films: filmsFor(sheets, job.stencil.sheet).map((film, at) => ({
+      ...(job.stencil.cutting.files === 'one a film' ? { file: filmFile(at + 1) } : {}),
+      across: film.across,
+      along: film.along,
+      sheets: film.sheets.map(({ sheet, x, y, turned }) => ({ file: sheets[sheet]!.file, x, y, turned })),
+    })),
     sheets: sheets.map((sheet) => ({
       file: sheet.file,
       colour: sheet.colour,

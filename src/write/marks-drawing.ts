@@ -2,6 +2,8 @@ import type { Layout } from '../fit/layout.ts';
 import type { Job } from '../job/job.ts';
 import { alikeLines } from '../marks/alike.ts';
 import type { GuideLine, Schedule } from '../marks/schedule.ts';
+import { sayBounds } from '../marks/spans.ts';
+import { sayTape } from '../marks/tape.ts';
 import { writeTape } from '../units/index.ts';
 import { drawChecks } from './check-figure.ts';
 import { INK, paperFor, SOFT } from './ink.ts';
@@ -13,7 +15,7 @@ import { element, escapeText } from './svg.ts';
 import { wrap } from './wrap.ts';
 
 /** Sheets of A3 laid lengthwise one below the other (ISO 216: 420 × 297 mm), each with four columns. */
-const PAGE = { width: 420, height: 297, margin: 13, columns: 4, gutter: 9, head: 14 };
+const PAGE = { width: 420, height: 297, margin: 13, columns: 4, gutter: 9, head: 18 };
 const COLUMN = (PAGE.width - 2 * PAGE.margin - (PAGE.columns - 1) * PAGE.gutter) / PAGE.columns;
 const ROOM = PAGE.height - 2 * PAGE.margin - PAGE.head;
 const SIZE = 3.9;
@@ -78,6 +80,16 @@ export async function writeMarksDrawing(schedule: Schedule, layout: Layout, job:
       });
       drawPole(sketch, pole, standing, [x + 3, y + text + standing.above], COLUMN - 3, tape);
     }
+    for (const [at, span] of (first!.spans ?? []).entries()) {
+      if (at === 0) {
+        const { x, y } = columns.place(9.4);
+        write('In parts, as a check:', x, y + 2.2, SMALL, SOFT);
+        write(`${sayBounds(span)}: ${tape(span.total)}`, x + 3, y + 7, SMALL);
+        continue;
+      }
+      const { x, y } = columns.place(at + 1 === first!.spans!.length ? 11 : 4.8);
+      write(`${sayBounds(span)}: ${tape(span.total)}`, x + 3, y + 2.4, SMALL);
+    }
   };
   const drawSquare = (): void => {
     const told = { schedule, layout, job, tape };
@@ -99,6 +111,8 @@ export async function writeMarksDrawing(schedule: Schedule, layout: Layout, job:
   for (let page = 0; page < pages; page++) {
     const top = page * PAGE.height + PAGE.margin;
     if (sketch.lettering.canSet(title)) head.label(title, [PAGE.margin, top + 2.5], 'start', { size: 2 * SIZE });
+    const told = sayTape(schedule.tape, job.units, job.step);
+    head.label(told, [PAGE.margin, top + 11], 'start', { size: 0.84 * SIZE, fill: SOFT });
     head.label(`sheet ${page + 1} of ${pages}`, [PAGE.width - PAGE.margin, top + 2.5], 'end');
     head.path(
       [

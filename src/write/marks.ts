@@ -10,7 +10,10 @@ const field = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replac
 
 const row = (fields: string[]): string => `${fields.map(field).join(',')}\r\n`;
 
-/** Every mark, one a row, and the distances that prove the corners square, as rows of the line `check`. */
+/**
+ * Every mark, one a row; the spans of long lines, as rows of the line `span`; and the distances that prove the corners square, as
+ * rows of the line `check`. The number of a span is its own; what it reaches from and to stands in `datum` and `for`.
+ */
 export function writeMarks(schedule: Schedule, job: Pick<Job, 'units' | 'step'>): string {
   const tape = (mm: number) => writeTape(mm, job.units, job.step);
   const marks = schedule.lines.flatMap((line) =>
@@ -18,8 +21,14 @@ export function writeMarks(schedule: Schedule, job: Pick<Job, 'units' | 'step'>)
       row([line.name, line.datum, String(mark.number), tape(mark.reads), formatMm(mark.true), mark.for]),
     ),
   );
+  const spans = schedule.lines.flatMap((line) =>
+    (line.spans ?? []).map(({ from, to, total }, at) => {
+      const start = from === 0 ? 'the datum' : `mark ${from}`;
+      return row(['span', `${start} of ${line.name}`, String(at + 1), tape(total), formatMm(total), `to mark ${to}`]);
+    }),
+  );
   const checks = schedule.checks.map((check, at) =>
     row(['check', 'from point to point', String(at + 1), tape(check.reads), formatMm(check.true), check.says]),
   );
-  return [row(['line', 'datum', 'number', 'tape', 'true_mm', 'for']), ...marks, ...checks].join('');
+  return [row(['line', 'datum', 'number', 'tape', 'true_mm', 'for']), ...marks, ...spans, ...checks].join('');
 }

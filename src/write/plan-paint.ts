@@ -10,7 +10,12 @@ export function paintGroup(drawing: Drawing, job: Pick<Job, 'palette' | 'colours
   const hex = (part: keyof Job['colours']) => job.palette[job.colours[part]]!;
   const ground = `M${formatMm(left)} ${formatMm(top)}H${formatMm(right)}V${formatMm(bottom)}H${formatMm(left)}Z`;
   const regions = drawing.regions.map(({ element: of, part, pieces, fills, at }) =>
-    element('path', { 'data-element': fills ? `gap-${of}` : of, 'data-part': part, fill: hex(part), d: regionText(pieces, at) }),
+    element('path', {
+      'data-element': fills ? `gap-${of}` : of,
+      'data-part': part,
+      fill: hex(part),
+      d: regionText(pieces, at),
+    }),
   );
   return element(
     'g',

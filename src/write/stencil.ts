@@ -1,5 +1,5 @@
 import type { Piece, Point, Ring } from '../geometry/path.ts';
-import { movePiece } from '../geometry/transform.ts';
+import { type Move, movePiece } from '../geometry/transform.ts';
 import { CUTTING } from '../job/defaults.ts';
 import type { Cutting } from '../job/job.ts';
 import { startedAt } from '../stencil/cut-order/entry.ts';
@@ -14,9 +14,9 @@ import { element, escapeText } from './svg.ts';
 const LINE = 0.2;
 
 /** Says that the sheet is mirrored; the check looks for these words. */
-const MIRRORED = 'Mirrored for cutting from the back.';
+export const MIRRORED = 'Mirrored for cutting from the back.';
 
-function note({ lines, outline, overcut }: Cutting): string {
+export function note({ lines, outline, overcut }: Cutting): string {
   const says = [
     `Every path says in data-line what is done with it, and each kind of line has a colour of its own: cut (${lines.cut}) goes through the sheet, draw (${lines.draw}) is only drawn, crease (${lines.crease}) is scored for folding. A kind that does not occur is not needed here.`,
     'Paths named window are painted through; paths named key line the sheet up and are covered before painting.',
@@ -69,7 +69,7 @@ export const sheetOrigin = ({ outline }: Pick<Sheet, 'outline'>): [x: number, y:
 ];
 
 /** One line of the file, its holes (none, once bridges are cut) before it. */
-interface Line {
+export interface Line {
   id: string;
   kind: 'cut' | 'draw';
   key?: string;
@@ -91,7 +91,7 @@ function outlineOf({ left, top, right, bottom }: Sheet['outline'], kind: Cutting
 }
 
 /** Every line of a sheet, in the order of the file. */
-function linesOf(sheet: Sheet, outline: Cutting['outline']): Line[] {
+export function linesOf(sheet: Sheet, outline: Cutting['outline']): Line[] {
   const { windows, keys, cuts = plainCuts(sheet) } = sheet;
   const openings = cuts.map(({ kind, index, entry }): Line => {
     const id = `${kind}-${index + 1}`;
@@ -105,6 +105,28 @@ function linesOf(sheet: Sheet, outline: Cutting['outline']): Line[] {
 export const lineOrder = (sheet: Sheet, { outline }: Pick<Cutting, 'outline'> = CUTTING): string[] =>
   linesOf(sheet, outline).map(({ id }) => id);
 
+/** One line of a file, begun where the blade goes in. `move` puts it elsewhere first. */
+export function lineText(
+  { id, kind, key, piece, entry }: Line,
+  { overcut, lines }: Cutting,
+  origin: Point,
+  move?: Move,
+): string {
+  const rings = [...piece.slice(1), startedAt(piece[0]!, entry)];
+  const placed = move ? movePiece(rings, move) : rings;
+  const isOver = overcut > 0 && kind === 'cut';
+  return element('path', {
+    id,
+    'data-line': kind,
+    'data-key': key,
+    'data-overcut': isOver ? formatMm(overcut) : undefined,
+    fill: 'none',
+    stroke: lines[kind],
+    'stroke-width': LINE,
+    d: isOver ? placed.map((ring) => overcutText(ring, overcut, origin)).join('') : pathText(placed, origin),
+  });
+}
+
 /**
  * One sheet as a file to cut from: SVG 1.1, true size, one user unit a millimetre, one path a window and a key in the order of
  * cutting, no groups, nothing moved, nothing filled. What is done with a line stands in its `data-line` and in its colour. Curves stay
@@ -114,24 +136,12 @@ export function writeStencil(sheet: Sheet, cutting: Cutting = CUTTING): string {
   const { outline, colour, says } = sheet;
   const origin = sheetOrigin(sheet);
   const [width, height] = [formatMm(outline.right - outline.left), formatMm(outline.bottom - outline.top)];
-  const { mirrored, overcut, lines } = cutting;
+  const { mirrored } = cutting;
   // A mirrored ring runs the other way round, which is all the same to a blade.
   const across = ([x, y]: Point): Point => [outline.left + outline.right - x, y];
-  const drawn = linesOf(sheet, cutting.outline).map(({ id, kind, key, piece, entry }) => {
-    const rings = [...piece.slice(1), startedAt(piece[0]!, entry)];
-    const placed = mirrored ? movePiece(rings, across) : rings;
-    const isOver = overcut > 0 && kind === 'cut';
-    return element('path', {
-      id,
-      'data-line': kind,
-      'data-key': key,
-      'data-overcut': isOver ? formatMm(overcut) : undefined,
-      fill: 'none',
-      stroke: lines[kind],
-      'stroke-width': LINE,
-      d: isOver ? placed.map((ring) => overcutText(ring, overcut, origin)).join('') : pathText(placed, origin),
-    });
-  });
+  const drawn = linesOf(sheet, cutting.outline).map((line) =>
+    lineText(line, cutting, origin, mirrored ? across : undefined),
+  );
   const size = {
     xmlns: 'http://www.w3.org/2000/svg',
     version: '1.1',

@@ -8,6 +8,7 @@ const USUAL_CUTTING = {
   mirrored: false,
   overcut: 0,
   entry: 'free',
+  files: 'one a sheet',
   lines: { cut: '#000000', draw: '#0066cc', crease: '#cc3300' },
 };
 

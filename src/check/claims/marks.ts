@@ -29,7 +29,7 @@ export default function marks(set: FileSet): Claim[] {
   const claims = [equal(FILE, 'every guide line is marked', lacking.join(', ') || 'all', 'all')];
   for (const [line, found] of lines) {
     claims.push(readings(line, found, job.units, job.step));
-    if (line === 'check') continue;
+    if (line === 'check' || line === 'span') continue;
     claims.push(order(line, found));
     const marked = compareMarks(line, found, layout.value);
     if (marked === undefined) continue;
@@ -45,6 +45,7 @@ export default function marks(set: FileSet): Claim[] {
     );
     claims.push(equal(FILE, `no mark of ${line} is missing`, marked.missing.slice(0, 5).join('; ') || 'none', 'none'));
   }
+  claims.push(closing(lines));
   return claims;
 }
 
@@ -55,8 +56,8 @@ const say = (mm: number): string => (Number.isFinite(mm) ? `${mm.toFixed(3)} mm`
 /** Each reading is rounded on its own from the one datum, so that none is off by more than half a step and no error adds up. */
 function readings(line: string, rows: MarkRow[], unit: Unit, step: number): Claim {
   const claim =
-    line === 'check'
-      ? 'check distances read within half a tape step of true'
+    line === 'check' || line === 'span'
+      ? `${line} distances read within half a tape step of true`
       : `marks of ${line} read within half a tape step of true`;
   let off = 0;
   let worst = '';
@@ -82,3 +83,47 @@ function order(line: string, rows: MarkRow[]): Claim {
   const claim = `marks of ${line} are numbered onward from one datum`;
   return equal(FILE, claim, wrong ? `mark ${wrong.number} is out of order` : 'they are', 'they are');
 }
+
+/** A line longer than this is given in spans, mm: 8 ft or 2.5 m, whichever is more. */
+const LONG = 2500;
+
+/** The spans of every long line go from the datum to its last mark without a gap, each the difference of the readings at its ends. */
+function closing(lines: ReadonlyMap<string, MarkRow[]>): Claim {
+  const claim = 'the spans of every long line close on its marks';
+  const given = new Map<string, MarkRow[]>();
+  for (const row of lines.get('span') ?? []) {
+    const line = / of (.+)$/.exec(row.datum)?.[1] ?? '';
+    given.set(line, [...(given.get(line) ?? []), row]);
+  }
+  for (const name of given.keys()) {
+    if (!lines.has(name)) return equal(FILE, claim, `a span of ${shortened(name)} has no such line`, 'all close');
+  }
+  for (const [name, marks] of lines) {
+    if (name === 'span' || name === 'check') continue;
+    const spans = given.get(name) ?? [];
+    if (spans.length === 0 && !(marks.at(-1)!.true > LONG)) continue;
+    const open = openSpan(marks, spans);
+    if (open !== undefined) return equal(FILE, claim, `${open} of ${name}`, 'all close');
+  }
+  return equal(FILE, claim, 'all close', 'all close');
+}
+
+function openSpan(marks: readonly MarkRow[], spans: readonly MarkRow[]): string | undefined {
+  const read = (row: MarkRow | undefined) => {
+    const tape = parseLength(row?.tape ?? '', 'in');
+    return tape.ok ? tape.mm : Number.NaN;
+  };
+  let before = '';
+  let at = 0;
+  for (const span of spans) {
+    const from = /^mark (\d+) of /.exec(span.datum)?.[1] ?? '';
+    const to = marks.find((row) => row.number === /^to mark (\d+)$/.exec(span.for)?.[1]);
+    const reached = read(to);
+    if (from !== before || !(Math.abs(reached - at - read(span)) <= MARK_WRITTEN)) return `not span ${shortened(span.number)}`;
+    at = reached;
+    before = to!.number;
+  }
+  return before === marks.at(-1)!.number ? undefined : 'not the last mark';
+}
+
+const shortened = (text: string): string => text.slice(0, 40);

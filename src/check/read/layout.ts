@@ -120,6 +120,17 @@ const file = z.object({
   palette: z.record(z.string(), z.string()),
   colours: z.record(z.string(), z.string()),
   taped: z.array(z.object({ part: z.string(), elements: z.array(z.string()).optional() })),
+  /** The pieces of film that sheets are cut from; written as files of their own only where asked for. */
+  films: z
+    .array(
+      z.object({
+        file: z.string().optional(),
+        across: above,
+        along: above,
+        sheets: z.array(z.object({ file: z.string(), x: mm, y: mm, turned: z.boolean() })),
+      }),
+    )
+    .optional(),
   sheets: z.array(sheet),
 });
 

@@ -59,6 +59,14 @@ export const cuttingShape = ({ trace }: Lengths) =>
           examples: ['fixed'],
         })
         .optional(),
+      files: z
+        .enum(['one a sheet', 'one a film'])
+        .meta({
+          description:
+            'A file for every sheet; or one more for every piece of film, on which its sheets lie side by side. Default: one a sheet.',
+          examples: ['one a film'],
+        })
+        .optional(),
       lines: linesShape.optional(),
     })
     .meta({

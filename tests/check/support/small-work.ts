@@ -191,6 +191,17 @@ const layout = {
   palette: { cream: CREAM, blue: BLUE, red: RED },
   colours: { ground: 'cream', field: 'blue', border: 'red', corner: 'red' },
   taped: [{ part: 'corner', colour: 'red', says: 'plain squares' }],
+  films: [
+    {
+      across: 1000,
+      along: 700,
+      sheets: [
+        { file: 'stencil-blue-1.svg', x: 0, y: 0, turned: false },
+        { file: 'stencil-red-1.svg', x: 0, y: 270, turned: false },
+        { file: 'stencil-red-2.svg', x: 200, y: 270, turned: true },
+      ],
+    },
+  ],
   sheets,
 };
 

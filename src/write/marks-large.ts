@@ -1,0 +1,91 @@
+import type { Job } from '../job/job.ts';
+import { alikeLines } from '../marks/alike.ts';
+import type { GuideLine, Mark, Schedule } from '../marks/schedule.ts';
+import { type Readings, readingsOf, setFractions } from './job-sheet/reading.ts';
+import { FACE } from './face.ts';
+import { INK, RED, SOFT } from './ink.ts';
+import { escapeText } from './svg.ts';
+
+/** One mark fills the height of a screen, so that it is read from where one stands; on paper eight share a page. */
+const STYLE = `
+@font-face { font-family: Sheet; src: url(${FACE}) format('woff'); unicode-range: U+0-2031, U+2033-FFFF; }
+* { box-sizing: border-box; }
+html { scroll-snap-type: y proximity; -webkit-print-color-adjust: exact; print-color-adjust: exact; }
+body { margin: 0; background: #fdfaf3; color: ${INK}; font: 5vmin/1.25 Sheet, sans-serif; }
+h1, h2, p { margin: 0; font-weight: 500; }
+.top, .mark { min-height: 100vh; min-height: 100svh; padding: 5vmin; display: flex; flex-direction: column; justify-content: center; border-bottom: 1px solid #cdbfa6; scroll-snap-align: start; }
+.top h1 { font-size: 10vmin; line-height: 1.1; }
+.line { font-size: 7vmin; color: ${RED}; }
+.soft { color: ${SOFT}; }
+.tape { font-size: 23vmin; line-height: 1.1; white-space: nowrap; }
+.long .tape { font-size: 17vmin; }
+.for { font-size: 7vmin; }
+.f { font-feature-settings: 'frac'; }
+.n { white-space: nowrap; }
+@media (orientation: landscape) { .tape { font-size: 40vmin; } .long .tape { font-size: 30vmin; } }
+@page { margin: 12mm; }
+@media print {
+  body { background: #fff; font-size: 11pt; }
+  .top, .mark { min-height: 0; padding: 2.5mm 0; break-inside: avoid; }
+  .top { break-after: avoid; }
+  .top + .mark { break-before: avoid; }
+  .mark { display: grid; grid-template-columns: 1fr auto; column-gap: 6mm; align-items: center; }
+  .mark .tape, .long .tape { grid-column: 2; grid-row: 1 / 4; font-size: 54pt; }
+  .top h1 { font-size: 26pt; } .line, .for { font-size: 15pt; }
+}
+`;
+
+/** `axis, left-edge and right-edge`, each name an element of its own. */
+const namesOf = (lines: GuideLine[]): string =>
+  lines.map(({ name }) => `<span class="name">${escapeText(name)}</span>`).join(', ');
+
+/** Readings with more characters than this are set smaller. */
+const LONG = 8;
+
+function markSection(lines: GuideLine[], mark: Mark, { tape }: Readings): string {
+  const spans = (lines[0]!.spans ?? []).filter((span) => span.to === mark.number);
+  const closes = spans.map(
+    ({ from, total }) => `<p class="soft">from ${from === 0 ? 'the datum' : `mark ${from}`} to here: ${tape(total)}</p>`,
+  );
+  const reading = tape(mark.reads);
+  const long = reading.replace(/<[^>]*>/g, '').length > LONG ? ' long' : '';
+  return `<section class="mark${long}"><p class="line">${namesOf(lines)} · mark <span class="no">${mark.number}</span></p><p class="tape">${reading}</p><p class="for">${escapeText(mark.for)}</p>${closes.join('')}</section>`;
+}
+
+function lineSections(lines: GuideLine[], readings: Readings): string {
+  const [first] = lines;
+  const data = [...new Set(lines.map((line) => line.datum))].map(setFractions).join('; ');
+  const says = lines.map((line) => `<p class="soft">${setFractions(line.says)}</p>`).join('');
+  const marks = first!.marks.map((mark) => markSection(lines, mark, readings));
+  return `<section class="top"><h2 class="line">${lines.map(({ name }) => escapeText(name)).join(', ')}</h2><p>Every mark from ${data}.</p>${says}</section>\n${marks.join('\n')}`;
+}
+
+function checkSections({ checks }: Schedule, { tape }: Readings): string[] {
+  return checks.map(
+    (check, at) =>
+      `<section class="mark"><p class="line"><span class="name">check</span> · <span class="no">${at + 1}</span></p><p class="tape">${tape(check.reads)}</p><p>${setFractions(check.says)}</p><p class="soft">${setFractions(check.otherwise)}</p></section>`,
+  );
+}
+
+/** Every mark in numerals to be read from standing height: one to a screen, several to a page. HTML that stands by itself. */
+export function writeMarksLarge(schedule: Schedule, job: Pick<Job, 'title' | 'units' | 'step'>): string {
+  const readings = readingsOf(job);
+  const title = escapeText(job.title);
+  return [
+    '<!doctype html>',
+    '<html lang="en">',
+    '<head>',
+    '<meta charset="utf-8"/>',
+    '<meta name="viewport" content="width=device-width, initial-scale=1"/>',
+    `<title>${title}: marks in large type</title>`,
+    `<style>${STYLE}</style>`,
+    '</head>',
+    '<body>',
+    `<section class="top"><h1>${title}</h1><p>Pull every mark of a line from its datum, without moving the tape.</p></section>`,
+    ...alikeLines(schedule.lines).map((lines) => lineSections(lines, readings)),
+    ...checkSections(schedule, readings),
+    '</body>',
+    '</html>',
+    '',
+  ].join('\n');
+}
