@@ -24,7 +24,7 @@ import { jobName, titleOf } from './name.ts';
 import { settleMotif, USUAL_BORDER, USUAL_CORNER } from './settle-motif.ts';
 import type { Wishes } from './shape/shape.ts';
 import type { Path } from './tree.ts';
-import { borderOf, letteringOf, openingsOf, reserveOf, wayOf } from './wishes.ts';
+import { borderOf, letteringOf, measuredRoomOf, openingsOf, reserveOf, roomOf, runOf, wayOf } from './wishes.ts';
 import type { Writing } from './writing.ts';
 
 interface Motifs {
@@ -111,7 +111,7 @@ const cuttingOf = ({ lines, mirrored, ...rest }: CuttingWishes = {}): Cutting =>
 
 /** Fills in every default. The wishes have been checked. */
 export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, file: string, known: MotifList): Job {
-  const { site = {}, overall = {}, field, stencil, palette = PALETTE } = wishes;
+  const { overall = {}, field, stencil, palette = PALETTE } = wishes;
   const title = wishes.title ?? titleOf(file);
   const openings = openingsOf(wishes);
   const border = borderOf(wishes);
@@ -129,7 +129,7 @@ export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, fi
     title,
     ...writing,
     surface,
-    site: defined({ run: site.run, openings, room: site.room }),
+    site: { ...runOf(wishes), ...defined({ openings, room: roomOf(wishes), measured: measuredRoomOf(wishes) }) },
     overall: defined(overall),
     endGap: wishes['end gap'] ?? usualGap,
     field: {

@@ -48,13 +48,21 @@ export type AxisWish =
   | { way: 'boards'; wall: Wall; turn: number }
   | { way: 'boards'; corner: Corner; line: [Place, Place] };
 
+/** The run of a runner from threshold to threshold, at the left, centre and right of the openings, mm. */
+export interface Runs {
+  left: number;
+  centre: number;
+  right: number;
+}
+
 /** A room as a tape measures it: four walls, one or both diagonals, and what is in it. Lengths in mm. */
 export interface MeasuredRoom {
   sides: Record<Wall, number>;
   diagonals: { [D in Diagonal]?: number };
   openings: Opening[];
   obstacles: Obstacle[];
-  axis: AxisWish;
+  /** Open: opening to opening for a runner, parallel to the longest wall for a rug. */
+  axis?: AxisWish;
 }
 
 /** Papers that pages are printed on. */
@@ -137,6 +145,8 @@ export interface Job {
   site: {
     /** Runner: threshold to threshold. */
     run?: number;
+    /** Runner: the three readings that `run` is the least of, where they were taken. */
+    runs?: Runs;
     /** Runner: width of each opening over its casing. */
     openings?: { near: number; far: number };
     /** Rug: the room it lies in, wall to wall. */

@@ -1,5 +1,6 @@
 import type { Motif, Turn } from '../motif/motif.ts';
-import type { Range, Way } from './job.ts';
+import { defined } from './defined.ts';
+import type { MeasuredRoom, Range, Runs, Wall, Way } from './job.ts';
 import type { NamedMotif } from './motif-choice.ts';
 import type { Wishes } from './shape/shape.ts';
 import type { Path } from './tree.ts';
@@ -25,11 +26,44 @@ export function reserveOf({ reserve }: Wishes): { across?: Range | undefined; al
   return 'from' in reserve ? { across: reserve, along: reserve } : reserve;
 }
 
-/** Both openings; one length stands for both. */
+/** The run of a runner: the least, where it was measured in three places. */
+export function runOf({ site }: Wishes): { run?: number; runs?: Runs } {
+  const run = site?.run;
+  if (run === undefined) return {};
+  return typeof run === 'number' ? { run } : { run: Math.min(run.left, run.centre, run.right), runs: run };
+}
+
+/** The widths of both openings; one length stands for both. A list of measured ones has no such form. */
 export function openingsOf({ site }: Wishes): { near: number; far: number } | undefined {
   const openings = site?.openings;
+  if (openings === undefined || Array.isArray(openings)) return undefined;
   return typeof openings === 'number' ? { near: openings, far: openings } : openings;
 }
+
+/** A room in its short form, wall to wall. */
+export function roomOf({ site }: Wishes): { across: number; along: number } | undefined {
+  const room = site?.room;
+  return room !== undefined && 'across' in room ? room : undefined;
+}
+
+/** A room measured all round, with what is in it. */
+export function measuredRoomOf({ site }: Wishes): MeasuredRoom | undefined {
+  const room = site?.room;
+  if (room === undefined || 'across' in room) return undefined;
+  const { diagonals, ...sides } = room;
+  const { openings, obstacles = [], axis } = site ?? {};
+  const list = Array.isArray(openings) ? openings : [];
+  return {
+    sides,
+    diagonals: defined(diagonals),
+    openings: list.map(({ from, ...opening }) => ({ ...opening, from: from ?? usualEnd(opening.wall) })),
+    obstacles,
+    ...(axis === undefined ? {} : { axis }),
+  };
+}
+
+/** The corner that an opening is measured from where nothing is said. */
+const usualEnd = (wall: Wall): Wall => (wall === 'near' || wall === 'far' ? 'left' : 'near');
 
 export type LetteringWish = Extract<NonNullable<Wishes['lettering']>, { text: string }>;
 

@@ -40,7 +40,7 @@ export function driftOf(count: number, { system, step }: Pick<Job, 'system' | 's
 export const errorStep = (system: Job['system']): number => (system === 'inch' ? 25.4 / 64 : 0.1);
 
 /** Room of the plot inside its frame, mm of the page. */
-const FRAME = { left: 15, top: 3, width: 92, height: 36 };
+const FRAME = { left: 15, top: 3, width: 84, height: 36 };
 const PAGE = { width: 182, height: 48 };
 const SIZE = 3.2;
 const MOST_STROKES = 10;
@@ -98,14 +98,14 @@ export function drawDrift(drift: Drift, job: Pick<Job, 'units' | 'system' | 'ste
   const controls = every > 0 && every < count;
   if (controls) line((point) => point.controlled, { stroke: FAINT, 'stroke-width': 0.35 });
   line((point) => point.stepped, { stroke: RED, 'stroke-width': 0.6 });
-  line((point) => (point.repeat === 0 ? 0 : point.marked), { stroke: INK, 'stroke-width': 0.6 });
+  line(() => marked, { stroke: INK, 'stroke-width': 0.6 });
 
   const told: [string, Record<string, string | number>][] = [
-    [`stepped off, one from the other: ${fine(stepped)} at the end`, { stroke: RED, 'stroke-width': 0.6 }],
+    [`stepped off: ${fine(stepped)} by the last`, { stroke: RED, 'stroke-width': 0.6 }],
     ...(controls
-      ? [[`stepped, a control mark every ${every}: within ${fine(limit)}`, { stroke: FAINT, 'stroke-width': 0.35 }] as [string, Record<string, string | number>]]
+      ? [[`stepped off, a control mark every ${every}`, { stroke: FAINT, 'stroke-width': 0.35 }] as [string, Record<string, string | number>]]
       : []),
-    [`each to its own mark: ${fine(marked)} anywhere`, { stroke: INK, 'stroke-width': 0.6 }],
+    [`each to its own mark: ${fine(marked)}`, { stroke: INK, 'stroke-width': 0.6 }],
     [`limit: ${fine(limit)}`, { stroke: INK, 'stroke-width': 0.2, 'stroke-dasharray': '1.2 1' }],
   ];
   for (const [row, [words, look]] of told.entries()) {

@@ -2,7 +2,6 @@ import type { Layout } from '../fit/layout.ts';
 import type { Job } from '../job/job.ts';
 import { alikeLines } from '../marks/alike.ts';
 import type { GuideLine, Schedule } from '../marks/schedule.ts';
-import { sayBounds } from '../marks/spans.ts';
 import { sayTape } from '../marks/tape.ts';
 import { writeTape } from '../units/index.ts';
 import { drawChecks } from './check-figure.ts';
@@ -80,15 +79,12 @@ export async function writeMarksDrawing(schedule: Schedule, layout: Layout, job:
       });
       drawPole(sketch, pole, standing, [x + 3, y + text + standing.above], COLUMN - 3, tape);
     }
-    for (const [at, span] of (first!.spans ?? []).entries()) {
-      if (at === 0) {
-        const { x, y } = columns.place(9.4);
-        write('In parts, as a check:', x, y + 2.2, SMALL, SOFT);
-        write(`${sayBounds(span)}: ${tape(span.total)}`, x + 3, y + 7, SMALL);
-        continue;
-      }
-      const { x, y } = columns.place(at + 1 === first!.spans!.length ? 11 : 4.8);
-      write(`${sayBounds(span)}: ${tape(span.total)}`, x + 3, y + 2.4, SMALL);
+    const reading = (number: number) => (number === 0 ? 'the datum' : tape(first!.marks[number - 1]!.reads));
+    for (const [at, { from, to, total }] of (first!.spans ?? []).entries()) {
+      const isLast = at + 1 === first!.spans!.length;
+      const { x, y } = columns.place((at === 0 ? 9.4 : 4.8) + (isLast ? 6.4 : 0));
+      if (at === 0) write(`${first!.name} in parts, as a check:`, x, y + 2.2, SMALL, SOFT);
+      write(`from ${reading(from)} to ${reading(to)}: ${tape(total)}`, x + 3, y + (at === 0 ? 7 : 2.4), SMALL);
     }
   };
   const drawSquare = (): void => {

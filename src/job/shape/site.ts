@@ -1,11 +1,27 @@
 import * as z from 'zod';
 import { range, single } from '../leaves.ts';
 import type { Lengths } from './lengths.ts';
+import { axisShape, measuredRoomShape, obstaclesShape, openingListShape } from './room.ts';
 
-export const siteShape = ({ size }: Lengths) =>
-  z
+export const siteShape = (lengths: Lengths) => {
+  const { size } = lengths;
+  return z
     .strictObject({
-      run: single(size(`19' 7 3/8"`), 'Runner: the length from threshold to threshold.').optional(),
+      run: z
+        .union([
+          single(size(`19' 7 3/8"`), 'One length.'),
+          z.strictObject({
+            left: single(size(`19' 7 3/8"`), 'The run at the left of the openings. No default.'),
+            centre: single(size(`19' 7 1/4"`), 'The run at the centre of the openings. No default.'),
+            right: single(size(`19' 7 1/8"`), 'The run at the right of the openings. No default.'),
+          }),
+        ])
+        .meta({
+          description:
+            'Runner: the length from threshold to threshold; or three, at the left, centre and right, of which the least is taken.',
+          examples: [`19' 7 3/8"`],
+        })
+        .optional(),
       openings: z
         .union([
           single(size('32"'), 'Both openings.'),
@@ -13,24 +29,33 @@ export const siteShape = ({ size }: Lengths) =>
             near: single(size('32 1/2"'), 'Width of the opening at the near end.'),
             far: single(size('30"'), 'Width of the opening at the far end.'),
           }),
+          openingListShape(lengths),
         ])
         .meta({
-          description: 'Runner: the widths of the openings, over the casing. One length means both.',
+          description:
+            'Runner: the widths of the openings, over the casing. One length means both. In a room with four walls: a list, each by the edges of its casing from a corner.',
           examples: ['{ near: 32 1/2", far: 30" }'],
         })
         .optional(),
       room: z
-        .strictObject({
-          across: single(size('3.61 m'), 'Width of the room, across the axis of the rug.'),
-          along: single(size('4.27 m'), 'Length of the room, along the axis of the rug.'),
-        })
+        .union([
+          z.strictObject({
+            across: single(size('3.61 m'), 'Width of the room, across the axis of the rug.'),
+            along: single(size('4.27 m'), 'Length of the room, along the axis of the rug.'),
+          }),
+          measuredRoomShape(lengths),
+        ])
         .meta({
-          description: 'Rug: the room it lies in, wall to wall. Default: not known, and no margins are told.',
+          description:
+            'Rug: the room it lies in, wall to wall; or its four walls and one or both diagonals. Default: not known, and no margins are told.',
           examples: ['{ across: 3.61 m, along: 4.27 m }'],
         })
         .optional(),
+      obstacles: obstaclesShape(lengths).optional(),
+      axis: axisShape(lengths).optional(),
     })
     .meta({ description: 'What was measured.', examples: [`{ run: 19' 7 3/8", openings: 32" }`] });
+};
 
 export const overallShape = ({ size }: Lengths) =>
   z
