@@ -3,6 +3,7 @@ import type { System } from '../units/index.ts';
 import type { Surface } from './job.ts';
 import type { Wishes } from './shape/shape.ts';
 import type { Path } from './tree.ts';
+import { measuredRoomOf } from './wishes.ts';
 
 const issue = (code: string, path: Path, says: string, hint: string): Issue => ({ code, path, says, hint });
 
@@ -33,7 +34,17 @@ export function checkSurface(wishes: Wishes, system: System): Issue[] {
           'openings: 32"',
         ),
       );
-    if (site?.room !== undefined) issues.push(notHere(['site', 'room'], 'surface: rug, or leave it out'));
+    for (const key of ['room', 'obstacles', 'axis'] as const)
+      if (site?.[key] !== undefined) issues.push(notHere(['site', key], 'surface: rug, or leave it out'));
+    if (Array.isArray(site?.openings))
+      issues.push(
+        issue(
+          'job/openings',
+          ['site', 'openings'],
+          'the openings of a runner are told by their widths; a list of measured casings goes with a rug in a room of four walls',
+          'openings: { near: 32 1/2", far: 30" }',
+        ),
+      );
     if (overall?.along !== undefined)
       issues.push(
         notHere(['overall', 'along'], 'leave it out: a runner is as long as site.run; `end gap` leaves its ends plain'),
@@ -46,11 +57,56 @@ export function checkSurface(wishes: Wishes, system: System): Issue[] {
   if (open.length === 2 && overall === undefined)
     issues.push(missing(['overall'], need, `overall: { across: ${usual.across}, along: ${usual.along} }`));
   else for (const way of open) issues.push(missing(['overall', way], need, `${way}: ${usual[way]}`));
-  for (const key of ['run', 'openings'] as const)
+  for (const key of ['run', 'run at sides'] as const)
     if (site?.[key] !== undefined) issues.push(notHere(['site', key], 'surface: runner, or leave it out'));
-  if (surface === 'floor-cloth' && site?.room !== undefined)
-    issues.push(notHere(['site', 'room'], 'surface: rug, or leave it out'));
+  if (surface === 'floor-cloth') {
+    for (const key of ['openings', 'room', 'obstacles', 'axis'] as const)
+      if (site?.[key] !== undefined)
+        issues.push(notHere(['site', key], `surface: ${key === 'openings' ? 'runner' : 'rug'}, or leave it out`));
+  } else issues.push(...checkRoom(wishes));
   if (wishes['end gap'] !== undefined)
     issues.push(notHere(['end gap'], 'leave it out; `reserve` leaves a plain strip'));
+  return issues;
+}
+
+/** What goes with a room of four walls, and what that room needs. */
+function checkRoom(wishes: Wishes): Issue[] {
+  const { site } = wishes;
+  const measured = measuredRoomOf(wishes);
+  const issues: Issue[] = [];
+  if (site?.openings !== undefined && !Array.isArray(site.openings))
+    issues.push(
+      measured
+        ? issue(
+            'job/openings',
+            ['site', 'openings'],
+            'in a room of four walls each opening is told by its casing, from a corner; here stands a width alone',
+            'openings: [{ wall: near, starts: 40", ends: 72 1/2" }]',
+          )
+        : issue(
+            'job/not-here',
+            ['site', 'openings'],
+            'site.openings has no meaning for a rug',
+            'surface: runner, or leave it out',
+          ),
+    );
+  if (!measured) {
+    const wall = `room: { near: 12' 1/4", right: 10' 0 1/4", far: 12' 1/2", left: 10', diagonals: { near-left to far-right: 15' 7 1/2" } }`;
+    const list = Array.isArray(site?.openings) ? (['openings'] as const) : [];
+    for (const key of [...list, 'obstacles', 'axis'] as const)
+      if (site?.[key] !== undefined)
+        issues.push(
+          issue('job/missing', ['site', 'room'], `site.${key} is measured from the walls, which are not told`, wall),
+        );
+    return issues;
+  }
+  if (Object.keys(measured.diagonals).length === 0)
+    issues.push(
+      missing(
+        ['site', 'room', 'diagonals'],
+        'four walls alone may lean; one diagonal or both are needed',
+        `near-left to far-right: 15' 7 1/2"`,
+      ),
+    );
   return issues;
 }

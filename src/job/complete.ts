@@ -24,7 +24,7 @@ import { jobName, titleOf } from './name.ts';
 import { settleMotif, USUAL_BORDER, USUAL_CORNER } from './settle-motif.ts';
 import type { Wishes } from './shape/shape.ts';
 import type { Path } from './tree.ts';
-import { borderOf, letteringOf, measuredRoomOf, openingsOf, reserveOf, roomOf, runOf, wayOf } from './wishes.ts';
+import { borderOf, letteringOf, measuredRoomOf, openingsOf, plainRoomOf, reserveOf, runOf, wayOf } from './wishes.ts';
 import type { Writing } from './writing.ts';
 
 interface Motifs {
@@ -129,7 +129,7 @@ export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, fi
     title,
     ...writing,
     surface,
-    site: { ...runOf(wishes), ...defined({ openings, room: roomOf(wishes), measured: measuredRoomOf(wishes) }) },
+    site: { ...runOf(wishes), ...defined({ openings, room: plainRoomOf(wishes), measured: measuredRoomOf(wishes) }) },
     overall: defined(overall),
     endGap: wishes['end gap'] ?? usualGap,
     field: {

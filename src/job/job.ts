@@ -143,7 +143,7 @@ export interface Job {
   step: number;
   surface: Surface;
   site: {
-    /** Runner: threshold to threshold. */
+    /** Runner: threshold to threshold, the least of what was measured. */
     run?: number;
     /** Runner: the three readings that `run` is the least of, where they were taken. */
     runs?: Runs;

@@ -28,9 +28,9 @@ export function reserveOf({ reserve }: Wishes): { across?: Range | undefined; al
 
 /** The run of a runner: the least, where it was measured in three places. */
 export function runOf({ site }: Wishes): { run?: number; runs?: Runs } {
-  const run = site?.run;
+  const { run, 'run at sides': sides } = site ?? {};
   if (run === undefined) return {};
-  return typeof run === 'number' ? { run } : { run: Math.min(run.left, run.centre, run.right), runs: run };
+  return sides ? { run: Math.min(run, sides.left, sides.right), runs: { ...sides, centre: run } } : { run };
 }
 
 /** The widths of both openings; one length stands for both. A list of measured ones has no such form. */
@@ -41,7 +41,7 @@ export function openingsOf({ site }: Wishes): { near: number; far: number } | un
 }
 
 /** A room in its short form, wall to wall. */
-export function roomOf({ site }: Wishes): { across: number; along: number } | undefined {
+export function plainRoomOf({ site }: Wishes): { across: number; along: number } | undefined {
   const room = site?.room;
   return room !== undefined && 'across' in room ? room : undefined;
 }

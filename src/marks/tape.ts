@@ -25,8 +25,7 @@ export const tapeTolerance = (mm: number, system: System): number =>
   system === 'inch' ? inchTape(mm) : metricTape(mm);
 
 /** How far a careful reading may be from true: the tape's own tolerance and half of its finest mark, mm. */
-export const readingDoubt = (mm: number, step: number, system: System): number =>
-  tapeTolerance(mm, system) + step / 2;
+export const readingDoubt = (mm: number, step: number, system: System): number => tapeTolerance(mm, system) + step / 2;
 
 /** What is said of the tape on a job: over its longest mark, the tape's own tolerance, and the most a careful reading may be out. Lengths in mm. */
 export interface TapeNote {

@@ -1,7 +1,9 @@
 import { bad, good, type Issue, type Result } from '../issue.ts';
-import type { Job, Range } from '../job/job.ts';
+import type { Job, MeasuredRoom, Range } from '../job/job.ts';
 import { writeLength } from '../units/index.ts';
+import { centredOn, placeRoom } from './placing.ts';
 import { runnerSite } from './runner.ts';
+import { sayClearances, sayPlacing } from './say-placing.ts';
 import type { Extent, Site } from './site.ts';
 
 type Way = 'across' | 'along';
@@ -9,7 +11,7 @@ const WAYS: Way[] = ['across', 'along'];
 
 /**
  * What the place allows the work to be.
- * Issues: `site/run` (a runner without its run), `site/room` (a rug larger than its room).
+ * Issues: `site/run` (a runner without its run), `site/room` (a rug larger than its room), and those of `placeRoom`.
  */
 export function buildSite(job: Job): Result<Site> {
   if (job.surface === 'runner') {
@@ -33,14 +35,33 @@ function reach(job: Job, way: Way): number | undefined {
 }
 
 function rugSite(job: Job): Result<Site> {
-  const { room } = job.site;
+  const { room, measured } = job.site;
+  if (measured) return measuredSite(job, measured);
   if (!room) return good({ surface: 'rug', across: {}, along: {}, notes: [] });
-  const issues = WAYS.map((way) => tooLarge(job, room[way], way)).filter((issue) => issue !== undefined);
+  const issues = WAYS.map((way) => tooLarge(job, room[way], way, 'the room has')).filter(
+    (issue) => issue !== undefined,
+  );
   if (issues.length > 0) return bad(...issues);
   return good({ surface: 'rug', across: { space: room.across }, along: { space: room.along }, notes: [] });
 }
 
-function tooLarge(job: Job, space: number, way: Way): Issue | undefined {
+/** A rug centred on the largest true rectangle. Its margins are told at the largest that the job allows; the fit may choose a smaller one. */
+function measuredSite(job: Job, measured: MeasuredRoom): Result<Site> {
+  const placed = placeRoom(measured, job);
+  if (!placed.ok) return placed;
+  const placing = placed.value;
+  const { left, right, top, bottom } = placing.largest;
+  const down = (mm: number): number => Math.floor(mm / job.step + 1e-6) * job.step;
+  const space = { across: down(right - left), along: down(bottom - top) };
+  const largest = 'the largest true rectangle in the room, on this axis and clear of what is in it, has';
+  const issues = WAYS.map((way) => tooLarge(job, space[way], way, largest)).filter((issue) => issue !== undefined);
+  if (issues.length > 0) return bad(...issues);
+  const [across, along] = WAYS.map((way) => reach(job, way) ?? space[way]) as [number, number];
+  const notes = [...sayPlacing(placing, job), ...sayClearances(placing, centredOn(placing, across, along), job)];
+  return good({ surface: 'rug', across: {}, along: {}, notes, placing });
+}
+
+function tooLarge(job: Job, space: number, way: Way, there: string): Issue | undefined {
   const size = reach(job, way);
   if (size === undefined || size <= space) return undefined;
   const write = (mm: number): string => writeLength(mm, job.units, job.step);
@@ -50,7 +71,7 @@ function tooLarge(job: Job, space: number, way: Way): Issue | undefined {
   return {
     code: 'site/room',
     path,
-    says: `the rug may be ${write(size)} ${way}, with its border; the room has ${write(space)}`,
+    says: `the rug may be ${write(size)} ${way}, with its border; ${there} ${write(space)}`,
     hint: overall[way] ? `${way}: ${from}${write(space)}` : `a smaller field, or a narrower border`,
   };
 }

@@ -1,6 +1,7 @@
 import type { Job } from '../job/job.ts';
 import { writeLength } from '../units/index.ts';
 import { coveringWidth } from './cover.ts';
+import { sayRuns } from './runs.ts';
 import type { Site } from './site.ts';
 
 interface Openings {
@@ -10,14 +11,14 @@ interface Openings {
 
 /** A runner lies from threshold to threshold; unless the job fixes its width, its field covers both openings. */
 export function runnerSite(job: Job, run: number): Site {
-  const { openings } = job.site;
+  const { openings, runs } = job.site;
   const fixed = job.overall.across !== undefined || job.field.size.across !== undefined;
   const cover = openings && !fixed ? coveringWidth([openings.near, openings.far], job.system) : undefined;
   return {
     surface: 'runner',
     across: cover === undefined ? {} : { cover },
     along: { space: run },
-    notes: openings ? notes(job, openings, cover) : [],
+    notes: [...(openings ? notes(job, openings, cover) : []), ...(runs ? sayRuns(runs, job) : [])],
   };
 }
 

@@ -1,3 +1,5 @@
+import type { Placing } from './placing.ts';
+
 /** What the room allows the work to be, on the axis the work is laid along. Lengths in mm. */
 export interface Site {
   surface: 'runner' | 'rug' | 'floor-cloth';
@@ -7,6 +9,8 @@ export interface Site {
   along: Extent;
   /** Sentences about the place, for the table and the job sheet. */
   notes: string[];
+  /** The room as measured all round, and where the work lies in it. */
+  placing?: Placing;
 }
 
 /**

@@ -78,13 +78,27 @@ export function drawDrift(drift: Drift, job: Pick<Job, 'units' | 'system' | 'ste
 
   for (const mm of heights(top, job.system === 'inch')) {
     const [x, y] = at(0, mm);
-    sketch.path([[x, y], [right, y]], { stroke: FAINT, 'stroke-width': 0.1 });
-    sketch.label(mm === 0 ? '0' : writeLength(mm, job.units, errorStep(job.system)), [x - 1.5, y], 'end', { fill: SOFT });
+    sketch.path(
+      [
+        [x, y],
+        [right, y],
+      ],
+      { stroke: FAINT, 'stroke-width': 0.1 },
+    );
+    sketch.label(mm === 0 ? '0' : writeLength(mm, job.units, errorStep(job.system)), [x - 1.5, y], 'end', {
+      fill: SOFT,
+    });
   }
   const each = evenStep(count, MOST_STROKES);
   for (let repeat = 0; repeat <= count; repeat += each) {
     const [x] = at(repeat, 0);
-    sketch.path([[x, foot], [x, foot + 1]], { 'stroke-width': 0.2 });
+    sketch.path(
+      [
+        [x, foot],
+        [x, foot + 1],
+      ],
+      { 'stroke-width': 0.2 },
+    );
     sketch.label(`${repeat}`, [x, foot + 3.2], 'middle', { fill: SOFT });
   }
   sketch.label('repeats placed', [right, foot + 7], 'end', { fill: SOFT });
@@ -103,14 +117,25 @@ export function drawDrift(drift: Drift, job: Pick<Job, 'units' | 'system' | 'ste
   const told: [string, Record<string, string | number>][] = [
     [`stepped off: ${fine(stepped)} by the last`, { stroke: RED, 'stroke-width': 0.6 }],
     ...(controls
-      ? [[`stepped off, a control mark every ${every}`, { stroke: FAINT, 'stroke-width': 0.35 }] as [string, Record<string, string | number>]]
+      ? [
+          [`stepped off, a control mark every ${every}`, { stroke: FAINT, 'stroke-width': 0.35 }] as [
+            string,
+            Record<string, string | number>,
+          ],
+        ]
       : []),
     [`each to its own mark: ${fine(marked)}`, { stroke: INK, 'stroke-width': 0.6 }],
     [`limit: ${fine(limit)}`, { stroke: INK, 'stroke-width': 0.2, 'stroke-dasharray': '1.2 1' }],
   ];
   for (const [row, [words, look]] of told.entries()) {
     const y = FRAME.top + 4 + row * 6;
-    sketch.path([[right + 5, y], [right + 12, y]], look);
+    sketch.path(
+      [
+        [right + 5, y],
+        [right + 12, y],
+      ],
+      look,
+    );
     sketch.label(words, [right + 14, y], 'start');
   }
   const title = `Drift over ${count} placements`;

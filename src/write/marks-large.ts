@@ -1,9 +1,9 @@
 import type { Job } from '../job/job.ts';
 import { alikeLines } from '../marks/alike.ts';
 import type { GuideLine, Mark, Schedule } from '../marks/schedule.ts';
-import { type Readings, readingsOf, setFractions } from './job-sheet/reading.ts';
 import { FACE } from './face.ts';
 import { INK, RED, SOFT } from './ink.ts';
+import { type Readings, readingsOf, setFractions } from './job-sheet/reading.ts';
 import { escapeText } from './svg.ts';
 
 /** One mark fills the height of a screen, so that it is read from where one stands; on paper eight share a page. */
@@ -17,12 +17,10 @@ h1, h2, p { margin: 0; font-weight: 500; }
 .top h1 { font-size: 10vmin; line-height: 1.1; }
 .line { font-size: 7vmin; color: ${RED}; }
 .soft { color: ${SOFT}; }
-.tape { font-size: 23vmin; line-height: 1.1; white-space: nowrap; }
-.long .tape { font-size: 17vmin; }
+.tape { font-size: min(42vh, calc(170vw / var(--wide))); line-height: 1.1; white-space: nowrap; }
 .for { font-size: 7vmin; }
 .f { font-feature-settings: 'frac'; }
 .n { white-space: nowrap; }
-@media (orientation: landscape) { .tape { font-size: 40vmin; } .long .tape { font-size: 30vmin; } }
 @page { margin: 12mm; }
 @media print {
   body { background: #fff; font-size: 11pt; }
@@ -30,7 +28,8 @@ h1, h2, p { margin: 0; font-weight: 500; }
   .top { break-after: avoid; }
   .top + .mark { break-before: avoid; }
   .mark { display: grid; grid-template-columns: 1fr auto; column-gap: 6mm; align-items: center; }
-  .mark .tape, .long .tape { grid-column: 2; grid-row: 1 / 4; font-size: 54pt; }
+  .mark .tape { grid-column: 2; grid-row: 1 / 4; font-size: 54pt; }
+  .mark .tape ~ p { grid-column: 1; }
   .top h1 { font-size: 26pt; } .line, .for { font-size: 15pt; }
 }
 `;
@@ -39,17 +38,21 @@ h1, h2, p { margin: 0; font-weight: 500; }
 const namesOf = (lines: GuideLine[]): string =>
   lines.map(({ name }) => `<span class="name">${escapeText(name)}</span>`).join(', ');
 
-/** Readings with more characters than this are set smaller. */
-const LONG = 8;
+/** A reading as large as the screen is wide: its figures are about half as wide as high, those of a fraction smaller. */
+function numeral(reading: string): string {
+  const plain = reading
+    .replace(/<[^>]*>/g, '')
+    .replace(/\d+\/\d+/, (fraction) => '0'.repeat(Math.ceil(0.6 * fraction.length)));
+  return `<p class="tape" style="--wide:${Math.max(4, plain.length)}">${reading}</p>`;
+}
 
 function markSection(lines: GuideLine[], mark: Mark, { tape }: Readings): string {
   const spans = (lines[0]!.spans ?? []).filter((span) => span.to === mark.number);
   const closes = spans.map(
-    ({ from, total }) => `<p class="soft">from ${from === 0 ? 'the datum' : `mark ${from}`} to here: ${tape(total)}</p>`,
+    ({ from, total }) =>
+      `<p class="soft">from ${from === 0 ? 'the datum' : `mark ${from}`} to here: ${tape(total)}</p>`,
   );
-  const reading = tape(mark.reads);
-  const long = reading.replace(/<[^>]*>/g, '').length > LONG ? ' long' : '';
-  return `<section class="mark${long}"><p class="line">${namesOf(lines)} · mark <span class="no">${mark.number}</span></p><p class="tape">${reading}</p><p class="for">${escapeText(mark.for)}</p>${closes.join('')}</section>`;
+  return `<section class="mark"><p class="line">${namesOf(lines)} · mark <span class="no">${mark.number}</span></p>${numeral(tape(mark.reads))}<p class="for">${escapeText(mark.for)}</p>${closes.join('')}</section>`;
 }
 
 function lineSections(lines: GuideLine[], readings: Readings): string {
@@ -63,7 +66,7 @@ function lineSections(lines: GuideLine[], readings: Readings): string {
 function checkSections({ checks }: Schedule, { tape }: Readings): string[] {
   return checks.map(
     (check, at) =>
-      `<section class="mark"><p class="line"><span class="name">check</span> · <span class="no">${at + 1}</span></p><p class="tape">${tape(check.reads)}</p><p>${setFractions(check.says)}</p><p class="soft">${setFractions(check.otherwise)}</p></section>`,
+      `<section class="mark"><p class="line"><span class="name">check</span> · <span class="no">${at + 1}</span></p>${numeral(tape(check.reads))}<p>${setFractions(check.says)}</p><p class="soft">${setFractions(check.otherwise)}</p></section>`,
   );
 }
 

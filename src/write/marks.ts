@@ -8,7 +8,8 @@ export { writeMarksDrawing } from './marks-drawing.ts';
 /** A field as RFC 4180 wants it: quoted where it holds a comma, a quote or a line end, quotes doubled. */
 const field = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
 
-const row = (fields: string[]): string => `${fields.map(field).join(',')}\r\n`;
+/** One record of a comma-separated file. */
+export const row = (fields: string[]): string => `${fields.map(field).join(',')}\r\n`;
 
 /**
  * Every mark, one a row; the spans of long lines, as rows of the line `span`; and the distances that prove the corners square, as

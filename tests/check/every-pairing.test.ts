@@ -51,6 +51,12 @@ describe('every border with every corner block, drawn and marked', () => {
   );
 });
 
+test('a border drawn out along its sides runs on into its own corners, which are not', async () => {
+  const job = borderJob({ motif: 'leaf-vine', turn: 'own' }, '{ across: 1310, along: 1570 }');
+  const files = await makeDrawn(job);
+  expect(await failing({ files, refused: 'not cut' })).toEqual([]);
+});
+
 test('sides drawn out otherwise than the others stand otherwise clear of the edge, but lie as far in', async () => {
   // A square work: the near and far sides run through and have a length of their own, hence lozenges of another slant.
   const edge: Edge = { motif: 'lozenge-chain', turn: 'butt' };

@@ -48,12 +48,13 @@ function records(csv: string): string[][] {
 }
 
 describe('the list', () => {
-  every('%s: a header, then one record a mark and a check, all of six fields (RFC 4180)', (name) => {
+  every('%s: a header, then one record a mark, a span and a check, all of six fields (RFC 4180)', (name) => {
     const { csv, schedule } = drawn[name];
     const [header, ...rows] = records(csv);
     expect(header).toEqual(['line', 'datum', 'number', 'tape', 'true_mm', 'for']);
     const marks = schedule.lines.reduce((sum, line) => sum + line.marks.length, 0);
-    expect(rows).toHaveLength(marks + schedule.checks.length);
+    const spans = schedule.lines.reduce((sum, line) => sum + (line.spans?.length ?? 0), 0);
+    expect(rows).toHaveLength(marks + spans + schedule.checks.length);
     expect(new Set(rows.map((row) => row.length))).toEqual(new Set([6]));
   });
 
@@ -91,7 +92,8 @@ describe('the drawing', () => {
     const { csv, labels } = drawn[name];
     const words = labels.map((label) => label.text);
     for (const [line, , , tape] of records(csv).slice(1)) {
-      const shown = line === 'check' ? words.some((text) => text.endsWith(`: ${tape}`)) : words.includes(tape!);
+      const apart = line === 'check' || line === 'span';
+      const shown = apart ? words.some((text) => text.endsWith(`: ${tape}`)) : words.includes(tape!);
       expect(shown, `${line} ${tape}`).toBe(true);
     }
     expect(clashes(labels)).toEqual([]);

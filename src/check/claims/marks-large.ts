@@ -30,11 +30,20 @@ export default function marksLarge(set: FileSet): Claim[] {
     equal(
       FILE,
       'the marks in large type are those of the list',
-      wrong ? said(`${wrong[0]} shows ${wrong[1] || 'nothing'}`) : twice ? said(`${twice} stands there twice`) : 'they are',
+      wrong
+        ? said(`${wrong[0]} shows ${wrong[1] || 'nothing'}`)
+        : twice
+          ? said(`${twice} stands there twice`)
+          : 'they are',
       'they are',
     ),
     equal(FILE, 'no mark is missing in large type', lacking ? said(lacking) : 'none', 'none'),
-    equal(FILE, 'the spans in large type close as the list has them', total ? said(`${total.datum} ${total.for}`) : 'they do', 'they do'),
+    equal(
+      FILE,
+      'the spans in large type close as the list has them',
+      total ? said(`${total.datum} ${total.for}`) : 'they do',
+      'they do',
+    ),
     equal(FILE, 'the marks in large type stand by themselves', outward(text.value) ?? 'they do', 'they do'),
   ];
 }
@@ -53,7 +62,7 @@ interface Shown {
 function shownMarks(text: string): Shown {
   const shown: Shown = { marks: new Map(), notes: new Map(), twice: new Set() };
   for (const section of text.split('<section').slice(1)) {
-    const tapes = [...section.matchAll(/<p class="tape">(.*?)<\/p>/gs)].map((found) => words(found[1]!));
+    const tapes = [...section.matchAll(/<p class="tape"[^>]*>(.*?)<\/p>/gs)].map((found) => words(found[1]!));
     if (tapes.length === 0) continue;
     const number = words(/<span class="no">(.*?)<\/span>/s.exec(section)?.[1] ?? '');
     for (const [, name] of section.matchAll(/<span class="name">(.*?)<\/span>/gs)) {
@@ -75,7 +84,8 @@ function words(piece: string): string {
 
 /** Something that the page would fetch or run. */
 function outward(text: string): string | undefined {
-  const found =
-    /<(script|link|iframe|object|embed|img)\b|\b(?:src|href)\s*=|@import|url\(\s*["']?(?!data:)/i.exec(text);
+  const found = /<(script|link|iframe|object|embed|img)\b|\b(?:src|href)\s*=|@import|url\(\s*["']?(?!data:)/i.exec(
+    text,
+  );
   return found ? said(`it has ${found[0]}`) : undefined;
 }

@@ -119,7 +119,8 @@ function openSpan(marks: readonly MarkRow[], spans: readonly MarkRow[]): string 
     const from = /^mark (\d+) of /.exec(span.datum)?.[1] ?? '';
     const to = marks.find((row) => row.number === /^to mark (\d+)$/.exec(span.for)?.[1]);
     const reached = read(to);
-    if (from !== before || !(Math.abs(reached - at - read(span)) <= MARK_WRITTEN)) return `not span ${shortened(span.number)}`;
+    if (from !== before || !(Math.abs(reached - at - read(span)) <= MARK_WRITTEN))
+      return `not span ${shortened(span.number)}`;
     at = reached;
     before = to!.number;
   }

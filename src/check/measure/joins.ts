@@ -30,8 +30,12 @@ export interface Joins {
   /** The widest step, gap or overlap, beyond what parts two repeats of the side, mm. */
   off: number;
   says: string;
+  /** How far the bands of corners stop short of the lines where sides end, mm. */
+  shorts: number[];
 }
 
+/** How much the rib of ground that parts repeats may be drawn out or in with its side, as a share of it: 15 % of half of it. */
+const DRAWN_OUT = 0.08;
 /** How far from the line an end may lie, as a share of the border: a rib of ground may part repeats. */
 const REACH = 0.06;
 /** Straight sides shorter than this are no ends of bands, mm. */
@@ -41,12 +45,12 @@ const UPRIGHT = 0.01;
 const STEEPEST = 4;
 /** Ends of one repeat lie this near to one line, mm. */
 const ALIKE = 0.2;
-/** How far a band whose flank is a curve may bend over the rib that parts two repeats, as a share of it. */
+/** How far a band whose flank is a curve may bend over the rib that parts two repeats, as a share of it: 15 % of half of it. */
 const BEND = 0.05;
 
 /** Follows every band of every side across the line where the side ends and the corner begins. */
 export async function lookAtJoins(ring: Ring): Promise<Joins> {
-  const found: Joins = { bands: 0, loose: [], off: 0, says: '' };
+  const found: Joins = { bands: 0, loose: [], off: 0, says: '', shorts: [] };
   for (const side of SIDES) {
     const view = facing(ring, side);
     const corners = faced(ring.corners, side);
@@ -58,6 +62,11 @@ export async function lookAtJoins(ring: Ring): Promise<Joins> {
       await join(found, ring, { ...view, pieces: turn(view.pieces) }, turn(corners), `${side} side`);
     }
   }
+  worse(
+    found,
+    Math.max(0, Math.max(...found.shorts) - Math.min(...found.shorts)),
+    'corners that stand nearer to one side than to another',
+  );
   return found;
 }
 
@@ -94,7 +103,9 @@ async function join(found: Joins, ring: Ring, side: Facing, corners: Painted[], 
     met.splice(met.indexOf(other), 1);
     depths.push(other.short);
     const step = stepBetween(end, other, rib);
-    const gap = Math.abs(end.short + other.short - rib);
+    // The rib of ground is drawn out with its side and not with the corner; but it is as wide at every corner.
+    const gap = Math.abs(end.short + other.short - rib) - DRAWN_OUT * rib;
+    found.shorts.push(other.short);
     worse(found, Math.max(step, gap), `the ${end.part} band at the end of the ${name}`);
   }
   // What else of the corner lies as near to the line as its bands is a band that nothing meets.
@@ -150,17 +161,47 @@ function endsAt(pieces: readonly Painted[], line: number, reach: number, towards
   return found;
 }
 
-/** Where the flank that ends on a corner, drawn on straight, reaches an upright line. `flank`: the side it is, by the corner before it. */
+/** How far beyond its end a curve is followed, as a share of its run. */
+const BEYOND = 0.6;
+
+/** Where a cubic, followed on beyond one of its ends, reaches an upright line. */
+function followedOn(xs: number[], ys: number[], end: 0 | 1, line: number): number | undefined {
+  const at = ([a, b, c, d]: number[], t: number) => {
+    const s = 1 - t;
+    return s * s * s * a! + 3 * s * s * t * b! + 3 * s * t * t * c! + t * t * t * d!;
+  };
+  const slope = ([a, b, c, d]: number[], t: number) => {
+    const s = 1 - t;
+    return 3 * (s * s * (b! - a!) + 2 * s * t * (c! - b!) + t * t * (d! - c!));
+  };
+  let t: number = end;
+  for (let step = 0; step < 20; step++) {
+    const off = at(xs, t) - line;
+    if (Math.abs(off) < 1e-9) break;
+    t -= off / slope(xs, t);
+    if (!(Math.abs(t - end) <= BEYOND)) return undefined;
+  }
+  return at(ys, t);
+}
+
+/** Where the flank that ends on a corner, drawn on as it runs there, reaches an upright line. `flank`: the side it is, by the corner before it. */
 function drawnOn({ corners, handles }: Outline, corner: number, flank: number, line: number): number {
   const n = corners.length / 2;
   const [x, y] = [corners[2 * corner]!, corners[2 * corner + 1]!];
-  const other = flank === corner ? (corner + 1) % n : flank;
-  // A curve leaves its corner towards the handle beside it.
-  const handle = 4 * flank + (flank === corner ? 0 : 2);
-  const isCurve = !Number.isNaN(handles[handle]!);
-  const u = isCurve ? handles[handle]! : corners[2 * other]!;
-  const v = isCurve ? handles[handle + 1]! : corners[2 * other + 1]!;
-  const slope = (y - v) / (x - u);
+  const next = (flank + 1) % n;
+  const end = flank === corner ? 0 : 1;
+  if (!Number.isNaN(handles[4 * flank]!)) {
+    const along = (way: 0 | 1) => [
+      corners[2 * flank + way]!,
+      handles[4 * flank + way]!,
+      handles[4 * flank + 2 + way]!,
+      corners[2 * next + way]!,
+    ];
+    const found = followedOn(along(0), along(1), end, line);
+    if (found !== undefined) return found;
+  }
+  const other = flank === corner ? next : flank;
+  const slope = (y - corners[2 * other + 1]!) / (x - corners[2 * other]!);
   return Math.abs(slope) <= STEEPEST ? y + slope * (line - x) : y;
 }
 

@@ -214,7 +214,6 @@ export const axisShape = (lengths: Lengths) =>
         }),
     ])
     .meta({
-      description:
-        'Room with four walls: what the work is laid along. Default: parallel to the longest wall; a runner between measured openings: opening to opening.',
+      description: 'In a room with four walls: what the work is laid along. Default: parallel to the longest wall.',
       examples: ['{ parallel to: left }'],
     });

@@ -7,19 +7,19 @@ export const siteShape = (lengths: Lengths) => {
   const { size } = lengths;
   return z
     .strictObject({
-      run: z
-        .union([
-          single(size(`19' 7 3/8"`), 'One length.'),
-          z.strictObject({
-            left: single(size(`19' 7 3/8"`), 'The run at the left of the openings. No default.'),
-            centre: single(size(`19' 7 1/4"`), 'The run at the centre of the openings. No default.'),
-            right: single(size(`19' 7 1/8"`), 'The run at the right of the openings. No default.'),
-          }),
-        ])
+      run: single(
+        size(`19' 7 3/8"`),
+        'Runner: the length from threshold to threshold, at the centre of the openings.',
+      ).optional(),
+      'run at sides': z
+        .strictObject({
+          left: single(size(`19' 7 1/2"`), 'The run at the left of the openings. No default.'),
+          right: single(size(`19' 7 1/4"`), 'The run at the right of the openings. No default.'),
+        })
         .meta({
           description:
-            'Runner: the length from threshold to threshold; or three, at the left, centre and right, of which the least is taken.',
-          examples: [`19' 7 3/8"`],
+            'Runner: the same at the left and right of the openings; the work takes the least of the three. Default: as at the centre.',
+          examples: [`{ left: 19' 7 1/2", right: 19' 7 1/4" }`],
         })
         .optional(),
       openings: z

@@ -46,7 +46,8 @@ function markTable(lines: GuideLine[], { tape }: Readings): string {
 
 /** How many repeats are set one after another down the axis, from the first one on. */
 const placements = (schedule: Schedule): number =>
-  schedule.lines.find((line) => line.name === 'axis')?.marks.filter((mark) => mark.for.startsWith('between')).length ?? 0;
+  schedule.lines.find((line) => line.name === 'axis')?.marks.filter((mark) => mark.for.startsWith('between')).length ??
+  0;
 
 /** Why every mark starts at the datum, and how far the tape can be trusted. */
 function whyOneDatum(schedule: Schedule, job: Job, { length }: Readings): string {

@@ -1,0 +1,76 @@
+import type { Box, Point } from '../geometry/path.ts';
+import type { Corner } from '../job/job.ts';
+import { writeLength } from '../units/index.ts';
+import { stripsBeside, toCasings } from './clearance.ts';
+import type { Tape } from './corners.ts';
+import { sayLeans } from './leans.ts';
+import type { Placing } from './placing.ts';
+import { saySurvey } from './say-survey.ts';
+import { bestReserve, sayTapers, tapers } from './taper.ts';
+import { CORNERS, distance, ENDS, nameCorner, nameOf, type Room } from './walls.ts';
+
+const list = (words: string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+
+/** Where an upright line meets the near or far wall. */
+export function axisAt(room: Room, wall: 'near' | 'far', x: number): Point {
+  const [[x0, y0], [x1, y1]] = ENDS[wall].map((corner) => room[corner]) as [Point, Point];
+  return [x, y0 + ((x - x0) * (y1 - y0)) / (x1 - x0)];
+}
+
+/** How the axis is set out: where it meets the two walls, and where the middle of the work lies on it. */
+function sayAxis({ room, middle, largest, axis }: Placing, { units, step }: Tape): string[] {
+  const write = (mm: number): string => writeLength(mm, units, step);
+  const [near, far] = [axisAt(room, 'near', middle), axisAt(room, 'far', middle)];
+  const fromLeft = (wall: 'near' | 'far', point: Point) => write(distance(room[ENDS[wall][0]], point));
+  const level = (largest.top + largest.bottom) / 2;
+  return [
+    `The axis ${axis.says}. It meets the near wall ${fromLeft('near', near)} from ${nameCorner('near-left')}, and the far wall ${fromLeft('far', far)} from ${nameCorner('far-left')}; the middle of the work lies on it, ${write(near[1] - level)} from the near wall.`,
+  ];
+}
+
+function sayLargest({ largest, obstacles }: Placing, { units, step }: Tape): string {
+  const write = (mm: number): string => writeLength(mm, units, step);
+  // Sizes are said rounded down: a rectangle a hair larger does not fit.
+  const down = (mm: number): string => write(Math.floor(mm / step + 1e-6) * step);
+  const clear = obstacles.length > 0 ? `, clear of the ${list(obstacles.map(({ name }) => name))}` : '';
+  return `The largest true rectangle on this axis${clear}, is ${down(largest.right - largest.left)} across and ${down(largest.bottom - largest.top)} along.`;
+}
+
+/** The clearance of a rectangle at each of its corners, its warnings where a taper shows, and the reserve that hides it. */
+export function sayClearances(placing: Placing, work: Box, tape: Tape): string[] {
+  const write = (mm: number): string => writeLength(mm, tape.units, tape.step);
+  const strips = stripsBeside(work, placing.room);
+  const at = (corner: Corner): string => {
+    const both = strips.flatMap(({ wall, from, to }) =>
+      [from, to].filter((end) => end.corner === corner).map(({ width }) => `${write(width)} from ${nameOf(wall)}`),
+    );
+    return `${nameCorner(corner)} ${list(both)}`;
+  };
+  const size = `${write(work.right - work.left)} by ${write(work.bottom - work.top)}`;
+  const casings = toCasings(work, placing.openings, placing.into);
+  const nearest = [...new Set(casings.map(({ wall }) => wall))].map((wall) => {
+    const both = casings.filter((casing) => casing.wall === wall);
+    return `the casings of the ${wall} opening are ${list(both.map(({ edge, least }) => `${write(least)} (${edge})`))} from the work`;
+  });
+  const shows = strips.some((strip) => tapers(strip, tape.step));
+  const reserve = bestReserve(strips, tape.step);
+  return [
+    `At ${size} the corners of the work lie clear of the walls: ${list(CORNERS.map(at))}.`,
+    ...(nearest.length > 0
+      ? [`${nearest.map((text, n) => (n === 0 ? text.replace('the', 'The') : text)).join('; ')}.`]
+      : []),
+    ...sayTapers(strips, tape),
+    ...(shows ? [`A plain strip of ${write(reserve)} or more all round hides how crooked the room is.`] : []),
+  ];
+}
+
+/** Everything there is to say of a room before the size of the work is known. */
+export function sayPlacing(placing: Placing, tape: Tape): string[] {
+  return [
+    ...saySurvey(placing.survey, tape),
+    ...sayAxis(placing, tape),
+    ...sayLeans(placing.room, tape),
+    sayLargest(placing, tape),
+  ];
+}
