@@ -15,6 +15,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     // Ready to run as it is; reading through it would take seconds in every test file.
     server: { deps: { external: [/pdf-lib\.esm/] } },
+    // Every core: one that is left free, as is usual, would be half of two.
+    maxWorkers: '100%',
     globalSetup: ['tests/cli/build.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,

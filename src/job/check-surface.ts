@@ -1,6 +1,6 @@
 import type { Issue } from '../issue.ts';
 import type { System } from '../units/index.ts';
-import type { Surface } from './job.ts';
+import type { MeasuredRoom, Surface, Wall } from './job.ts';
 import type { Wishes } from './shape/shape.ts';
 import type { Path } from './tree.ts';
 import { measuredRoomOf } from './wishes.ts';
@@ -24,27 +24,33 @@ export function checkSurface(wishes: Wishes, system: System): Issue[] {
     issue('job/not-here', path, `${path.join('.')} has no meaning for ${SURFACE[surface]}`, instead);
   const issues: Issue[] = [];
   if (surface === 'runner') {
-    if (site?.run === undefined)
-      issues.push(missing(['site', 'run'], 'a runner needs its length from threshold to threshold', `run: 19' 7 3/8"`));
-    if (site?.openings === undefined && overall?.across === undefined && field?.size?.across === undefined)
-      issues.push(
-        missing(
-          ['site', 'openings'],
-          'a runner needs the widths of its openings, or a width of its own',
-          'openings: 32"',
-        ),
-      );
-    for (const key of ['room', 'obstacles', 'axis'] as const)
-      if (site?.[key] !== undefined) issues.push(notHere(['site', key], 'surface: rug, or leave it out'));
-    if (Array.isArray(site?.openings))
-      issues.push(
-        issue(
-          'job/openings',
-          ['site', 'openings'],
-          'the openings of a runner are told by their widths; a list of measured casings goes with a rug in a room of four walls',
-          'openings: { near: 32 1/2", far: 30" }',
-        ),
-      );
+    const measured = measuredRoomOf(wishes);
+    if (measured) issues.push(...checkThresholds(wishes, measured));
+    else {
+      if (site?.run === undefined)
+        issues.push(
+          missing(['site', 'run'], 'a runner needs its length from threshold to threshold', `run: 19' 7 3/8"`),
+        );
+      if (site?.openings === undefined && overall?.across === undefined && field?.size?.across === undefined)
+        issues.push(
+          missing(
+            ['site', 'openings'],
+            'a runner needs the widths of its openings, or a width of its own',
+            'openings: 32"',
+          ),
+        );
+      for (const key of ['room', 'obstacles', 'axis'] as const)
+        if (site?.[key] !== undefined) issues.push(notHere(['site', key], 'surface: rug, or leave it out'));
+      if (Array.isArray(site?.openings))
+        issues.push(
+          issue(
+            'job/openings',
+            ['site', 'openings'],
+            'a list of measured casings goes with a room told by its four walls; without it openings are told by their widths',
+            'openings: { near: 32 1/2", far: 30" }',
+          ),
+        );
+    }
     if (overall?.along !== undefined)
       issues.push(
         notHere(['overall', 'along'], 'leave it out: a runner is as long as site.run; `end gap` leaves its ends plain'),
@@ -67,6 +73,22 @@ export function checkSurface(wishes: Wishes, system: System): Issue[] {
   if (wishes['end gap'] !== undefined)
     issues.push(notHere(['end gap'], 'leave it out; `reserve` leaves a plain strip'));
   return issues;
+}
+
+/** A runner in a room of four walls lies between an opening in the near wall and one in the far wall. */
+function checkThresholds({ site }: Wishes, { openings }: MeasuredRoom): Issue[] {
+  const has = (wall: Wall) => openings.some((opening) => opening.wall === wall);
+  if (has('near') && has('far')) return [];
+  const says =
+    site?.openings === undefined || Array.isArray(site.openings)
+      ? 'a runner in a room of four walls needs an opening in the near wall and one in the far wall'
+      : 'in a room of four walls each opening is told by its casing, from a corner; here stand widths alone';
+  const hint = 'openings: [{ wall: near, starts: 40", ends: 72" }, { wall: far, starts: 42", ends: 72" }]';
+  return [
+    site?.openings === undefined
+      ? missing(['site', 'openings'], says, hint)
+      : issue('job/openings', ['site', 'openings'], says, hint),
+  ];
 }
 
 /** What goes with a room of four walls, and what that room needs. */
@@ -92,21 +114,18 @@ function checkRoom(wishes: Wishes): Issue[] {
     );
   if (!measured) {
     const wall = `room: { near: 12' 1/4", right: 10' 0 1/4", far: 12' 1/2", left: 10', diagonals: { near-left to far-right: 15' 7 1/2" } }`;
-    const list = Array.isArray(site?.openings) ? (['openings'] as const) : [];
-    for (const key of [...list, 'obstacles', 'axis'] as const)
-      if (site?.[key] !== undefined)
-        issues.push(
-          issue('job/missing', ['site', 'room'], `site.${key} is measured from the walls, which are not told`, wall),
-        );
-    return issues;
-  }
-  if (Object.keys(measured.diagonals).length === 0)
-    issues.push(
-      missing(
-        ['site', 'room', 'diagonals'],
-        'four walls alone may lean; one diagonal or both are needed',
-        `near-left to far-right: 15' 7 1/2"`,
-      ),
+    const told = (['openings', 'obstacles', 'axis'] as const).filter(
+      (key) => site?.[key] !== undefined && (key !== 'openings' || Array.isArray(site.openings)),
     );
+    if (told.length > 0)
+      issues.push(
+        issue(
+          'job/missing',
+          ['site', 'room'],
+          `the four walls are missing, from which ${told.map((key) => `site.${key}`).join(' and ')} ${told.length > 1 ? 'are' : 'is'} measured`,
+          wall,
+        ),
+      );
+  }
   return issues;
 }

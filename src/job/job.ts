@@ -143,7 +143,7 @@ export interface Job {
   step: number;
   surface: Surface;
   site: {
-    /** Runner: threshold to threshold, the least of what was measured. */
+    /** Runner: threshold to threshold, the least of what was measured; in a measured room it may be left open. */
     run?: number;
     /** Runner: the three readings that `run` is the least of, where they were taken. */
     runs?: Runs;
@@ -151,7 +151,7 @@ export interface Job {
     openings?: { near: number; far: number };
     /** Rug: the room it lies in, wall to wall. */
     room?: { across: number; along: number };
-    /** Rug: the room, measured all round. */
+    /** Rug and runner: the room, measured all round. */
     measured?: MeasuredRoom;
   };
   /** Size over everything, border and reserves included. */

@@ -1,5 +1,4 @@
 import type { Motif, Turn } from '../motif/motif.ts';
-import { defined } from './defined.ts';
 import type { MeasuredRoom, Range, Runs, Wall, Way } from './job.ts';
 import type { NamedMotif } from './motif-choice.ts';
 import type { Wishes } from './shape/shape.ts';
@@ -33,11 +32,17 @@ export function runOf({ site }: Wishes): { run?: number; runs?: Runs } {
   return sides ? { run: Math.min(run, sides.left, sides.right), runs: { ...sides, centre: run } } : { run };
 }
 
-/** The widths of both openings; one length stands for both. A list of measured ones has no such form. */
-export function openingsOf({ site }: Wishes): { near: number; far: number } | undefined {
+/** The widths of both openings of a runner; one length stands for both. */
+export function openingsOf({ site, surface }: Wishes): { near: number; far: number } | undefined {
   const openings = site?.openings;
-  if (openings === undefined || Array.isArray(openings)) return undefined;
-  return typeof openings === 'number' ? { near: openings, far: openings } : openings;
+  if (typeof openings === 'number') return { near: openings, far: openings };
+  if (!Array.isArray(openings)) return openings;
+  const width = (wall: Wall): number | undefined => {
+    const found = openings.find((opening) => opening.wall === wall);
+    return found && found.ends - found.starts;
+  };
+  const [near, far] = [width('near'), width('far')];
+  return surface === 'runner' && near !== undefined && far !== undefined ? { near, far } : undefined;
 }
 
 /** A room in its short form, wall to wall. */
@@ -50,12 +55,10 @@ export function plainRoomOf({ site }: Wishes): { across: number; along: number }
 export function measuredRoomOf({ site }: Wishes): MeasuredRoom | undefined {
   const room = site?.room;
   if (room === undefined || 'across' in room) return undefined;
-  const { diagonals, ...sides } = room;
   const { openings, obstacles = [], axis } = site ?? {};
   const list = Array.isArray(openings) ? openings : [];
   return {
-    sides,
-    diagonals: defined(diagonals),
+    ...room,
     openings: list.map(({ from, ...opening }) => ({ ...opening, from: from ?? usualEnd(opening.wall) })),
     obstacles,
     ...(axis === undefined ? {} : { axis }),

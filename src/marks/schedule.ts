@@ -1,4 +1,3 @@
-import type { Span } from './spans.ts';
 import type { TapeNote } from './tape.ts';
 
 /** One tape mark, measured from the datum of its line. Lengths in mm. */
@@ -10,6 +9,15 @@ export interface Mark {
   reads: number;
   /** What it is for, such as `field begins` or `repeat 4`. */
   for: string;
+}
+
+/** Part of a long line that two hands can hold a tape over, and what the tape shows from one mark to the other. */
+export interface Span {
+  /** Number of the mark it starts at; 0 is the datum. */
+  from: number;
+  to: number;
+  /** From mark to mark as they were made, so that all spans of a line add up to its last reading, mm. */
+  total: number;
 }
 
 /** A line that is marked, and the one point all its marks are measured from. */

@@ -1,14 +1,5 @@
 import type { System } from '../units/index.ts';
-import type { Mark } from './schedule.ts';
-
-/** Part of a long line that two hands can hold a tape over, and what the tape shows from one mark to the other. */
-export interface Span {
-  /** Number of the mark it starts at; 0 is the datum. */
-  from: number;
-  to: number;
-  /** From mark to mark as they were made, so that all spans of a line add up to its last reading, mm. */
-  total: number;
-}
+import type { Mark, Span } from './schedule.ts';
 
 /** Longest span, mm: 8 ft or 2.5 m, what two hands and a short tape can manage. Common practice, no source. */
 export const LONGEST_SPAN: Record<System, number> = { inch: 2438.4, metric: 2500 };

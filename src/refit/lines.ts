@@ -3,7 +3,7 @@ import { roundToStep } from '../units/index.ts';
 import { measuredOn, moved, type Refit, type Side } from './refit.ts';
 
 /** A mark of a re-fit, under the number it always had. Lengths in mm. */
-export interface NewMark extends Mark {
+interface NewMark extends Mark {
   /** What the tape read for it before any re-fit. */
   before: number;
 }

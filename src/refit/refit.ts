@@ -49,8 +49,8 @@ function changeTo(until: number, should: number, { left, right }: Measured): { l
 /**
  * Divides what is left evenly over the rows that are left, so that the last row lands where it always did.
  * A row that has turned is turned back over the same rows.
- * Issues: `refit/row` (no such row, or none after it), `refit/far` (measured a row or more from where it should be),
- * `refit/over` (more rows than are left), `refit/passed` (the place to land on is passed already).
+ * Issues: `refit/row` (no such row, or none after it), `refit/far` (measured half a row or more from where it should be),
+ * `refit/over` (more rows than are left).
  * @param write a length in words
  */
 export function refit(
@@ -76,7 +76,7 @@ export function refit(
     ['at', measured.left],
     ['right', measured.right],
   ] as const) {
-    if (Math.abs(at - should) < pitch) continue;
+    if (Math.abs(at - should) < pitch / 2) continue;
     const nearest = ends.reduce(
       (best, end, index) => (Math.abs(end - at) < Math.abs(ends[best]! - at) ? index : best),
       0,
@@ -88,7 +88,7 @@ export function refit(
     return fail(
       'refit/far',
       [option],
-      `row ${row} should end ${write(should)} from ${rows.from}; ${write(at)} is a whole ${each} or more away from that`,
+      `row ${row} should end ${write(should)} from ${rows.from}; ${write(at)} is half a ${each} or more away from that`,
       hint,
     );
   }
@@ -102,13 +102,6 @@ export function refit(
       `--over with a number from 1 to ${left}`,
     );
   const until = ends[row + rowsOver - 1]!;
-  if (Math.max(measured.left, measured.right) >= until)
-    return fail(
-      'refit/passed',
-      ['at'],
-      `row ${row} ends beyond the place where row ${row + rowsOver} should end, ${write(until)}`,
-      'spread it over more rows, or paint out what went too far',
-    );
   const change = changeTo(until, should, measured);
   const unseen = (end: number) => most(changeTo(end, should, measured)) <= limit + 1e-12;
   const fewest = ends.slice(row).findIndex(unseen);

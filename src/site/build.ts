@@ -1,6 +1,7 @@
 import { bad, good, type Issue, type Result } from '../issue.ts';
 import type { Job, MeasuredRoom, Range } from '../job/job.ts';
 import { writeLength } from '../units/index.ts';
+import { measuredRunner } from './measured-runner.ts';
 import { centredOn, placeRoom } from './placing.ts';
 import { runnerSite } from './runner.ts';
 import { sayClearances, sayPlacing } from './say-placing.ts';
@@ -15,7 +16,8 @@ const WAYS: Way[] = ['across', 'along'];
  */
 export function buildSite(job: Job): Result<Site> {
   if (job.surface === 'runner') {
-    const { run } = job.site;
+    const { run, measured } = job.site;
+    if (measured) return measuredRunner(job, measured);
     const issue = {
       code: 'site/run',
       path: ['site', 'run'],

@@ -26,8 +26,13 @@ export const coverOf = (spreads: Spread[], system: Job['system']): number =>
     system,
   );
 
-/** What shows at each casing beside a field of this width, centred on the axis. */
-export function sayCasings(spreads: Spread[], width: number, { units, step }: Tape): string[] {
+/** What shows at each casing beside a field, or the whole work, of this width, centred on the axis. */
+export function sayCasings(
+  spreads: Spread[],
+  width: number,
+  { units, step }: Tape,
+  what: 'field' | 'work' = 'field',
+): string[] {
   const write = (mm: number): string => writeLength(mm, units, step);
   const at = (beyond: number, side: string): string => {
     if (Math.abs(beyond) < step / 2) return `ends at the ${side} casing`;
@@ -38,8 +43,8 @@ export function sayCasings(spreads: Spread[], width: number, { units, step }: Ta
   return spreads.map(({ wall, left, right }) => {
     const [one, other] = [width / 2 - left, width / 2 - right];
     if (Math.abs(one - other) < step / 2)
-      return `At the ${wall} opening the field ${at(one, 'left')}, and as much at the right one.`;
-    return `At the ${wall} opening the field ${at(one, 'left')} and ${at(other, 'right')}.`;
+      return `At the ${wall} opening the ${what} ${at(one, 'left')}, and as much at the right one.`;
+    return `At the ${wall} opening the ${what} ${at(one, 'left')} and ${at(other, 'right')}.`;
   });
 }
 

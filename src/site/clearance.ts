@@ -4,7 +4,7 @@ import { casingNames, type PlacedOpening } from './openings.ts';
 import { CORNERS, ENDS, type Room, WALLS } from './walls.ts';
 
 /** Where the corners of a box lie. */
-export const boxCorners = ({ left, right, top, bottom }: Box): Record<Corner, Point> => ({
+const boxCorners = ({ left, right, top, bottom }: Box): Record<Corner, Point> => ({
   'near-left': [left, bottom],
   'near-right': [right, bottom],
   'far-right': [right, top],

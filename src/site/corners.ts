@@ -22,7 +22,7 @@ import {
 export type Tape = Pick<Job, 'units' | 'step' | 'system'>;
 
 /** A reading that cannot be right if the other five are. */
-export interface Disagreement {
+interface Disagreement {
   reading: Reading;
   given: number;
   /** What it would have to be for all six to close. */

@@ -1,6 +1,6 @@
 import type { Box, Point } from '../geometry/path.ts';
 import { bad, fail, good, type Result } from '../issue.ts';
-import type { Corner, MeasuredRoom } from '../job/job.ts';
+import type { Corner, MeasuredRoom, Wall } from '../job/job.ts';
 import { type Axis, layAxis, longestWall } from './axis.ts';
 import { pathOf, type Survey, surveyRoom, type Tape } from './corners.ts';
 import { frameOf } from './frame.ts';
@@ -34,8 +34,9 @@ const TOO_FAR = 4;
  * Where the walls, openings, obstacles and the axis lie, and the largest true rectangle that is left.
  * Issues: those of the survey, openings, obstacles and axis; `site/disagree` (the readings contradict each other),
  * `site/no-room` (nothing is left on that axis).
+ * @param centred the wall whose opening an axis goes through that is fixed in direction only
  */
-export function placeRoom(measured: MeasuredRoom, tape: Tape): Result<Placing> {
+export function placeRoom(measured: MeasuredRoom, tape: Tape, centred?: Wall): Result<Placing> {
   const surveyed = surveyRoom(measured, tape);
   if (!surveyed.ok) return surveyed;
   const survey = surveyed.value;
@@ -60,7 +61,8 @@ export function placeRoom(measured: MeasuredRoom, tape: Tape): Result<Placing> {
     Point
   >;
   const blocked = obstacles.value.map(({ outline }) => outline.map(into));
-  const through = axis.value.through && into(axis.value.through)[0];
+  const onto = axis.value.through ?? openings.value.find(({ wall }) => wall === centred)?.centre;
+  const through = onto && into(onto)[0];
   const largest = largestClear(outlineOf(room), blocked, through);
   if (!largest)
     return fail('site/no-room', ['site', 'axis'], 'no rectangle fits on this axis', 'axis: { parallel to: left }');

@@ -3,11 +3,11 @@ import type { Point } from '../geometry/path.ts';
 const NEAR = 1e-6;
 
 /** Twice the signed area of a triangle, mm²; positive where it runs clockwise on the page. */
-export const turnOf = ([ax, ay]: Point, [bx, by]: Point, [cx, cy]: Point): number =>
+const turnOf = ([ax, ay]: Point, [bx, by]: Point, [cx, cy]: Point): number =>
   (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
 
 /** Signed area of a closed polygon, mm². */
-export const polygonArea = (polygon: Point[]): number =>
+const polygonArea = (polygon: Point[]): number =>
   polygon.reduce((sum, [x0, y0], at) => {
     const [x1, y1] = polygon[(at + 1) % polygon.length]!;
     return sum + (x0 * y1 - x1 * y0) / 2;

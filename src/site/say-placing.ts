@@ -19,13 +19,12 @@ export function axisAt(room: Room, wall: 'near' | 'far', x: number): Point {
 }
 
 /** How the axis is set out: where it meets the two walls, and where the middle of the work lies on it. */
-function sayAxis({ room, middle, largest, axis }: Placing, { units, step }: Tape): string[] {
+export function sayAxis({ room, middle, axis }: Placing, { units, step }: Tape): string[] {
   const write = (mm: number): string => writeLength(mm, units, step);
   const [near, far] = [axisAt(room, 'near', middle), axisAt(room, 'far', middle)];
   const fromLeft = (wall: 'near' | 'far', point: Point) => write(distance(room[ENDS[wall][0]], point));
-  const level = (largest.top + largest.bottom) / 2;
   return [
-    `The axis ${axis.says}. It meets the near wall ${fromLeft('near', near)} from ${nameCorner('near-left')}, and the far wall ${fromLeft('far', far)} from ${nameCorner('far-left')}; the middle of the work lies on it, ${write(near[1] - level)} from the near wall.`,
+    `The axis ${axis.says}. It meets the near wall ${fromLeft('near', near)} from ${nameCorner('near-left')}, and the far wall ${fromLeft('far', far)} from ${nameCorner('far-left')}.`,
   ];
 }
 
@@ -65,11 +64,19 @@ export function sayClearances(placing: Placing, work: Box, tape: Tape): string[]
   ];
 }
 
+/** Where the middle of a rug lies on its axis. */
+function sayMiddle({ room, middle, largest }: Placing, { units, step }: Tape): string {
+  const level = (largest.top + largest.bottom) / 2;
+  const away = writeLength(axisAt(room, 'near', middle)[1] - level, units, step);
+  return `The middle of the work lies on the axis, ${away} from the near wall.`;
+}
+
 /** Everything there is to say of a room before the size of the work is known. */
 export function sayPlacing(placing: Placing, tape: Tape): string[] {
   return [
     ...saySurvey(placing.survey, tape),
     ...sayAxis(placing, tape),
+    sayMiddle(placing, tape),
     ...sayLeans(placing.room, tape),
     sayLargest(placing, tape),
   ];

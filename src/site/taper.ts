@@ -4,7 +4,7 @@ import type { Tape } from './corners.ts';
 import { nameCorner } from './walls.ts';
 
 /** A strip that narrows by more than this over the length of the work shows beside a straight border. Common practice, no source. */
-export const SHOWS = MM_PER_INCH / 2;
+const SHOWS = MM_PER_INCH / 2;
 
 /** A strip whose narrow end is at least this share of its wide end passes for even. Common practice, no source. */
 const PASSES = 0.9;
@@ -19,7 +19,7 @@ export function hidingReserve(taper: number, step: number): number {
 
 /** Whether the strip between work and wall is seen to narrow. */
 export const tapers = ({ taper, narrow }: Strip, step: number, limit = SHOWS): boolean =>
-  taper > limit + 1e-6 && narrow < hidingReserve(taper, step) - 1e-6;
+  taper > limit + 1e-6 && narrow < hidingReserve(taper, step) - step / 2;
 
 /** A warning for each side that is seen to narrow, with the remedy. */
 export function sayTapers(strips: Strip[], { units, step }: Tape, limit = SHOWS): string[] {

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { type Booleans, loadBooleans } from '../../src/geometry/booleans.ts';
 import { pieceArea, ringArea } from '../../src/geometry/measure.ts';
-import type { Piece } from '../../src/geometry/path.ts';
+import type { Piece, Side } from '../../src/geometry/path.ts';
 import { shifted, turned } from '../../src/geometry/transform.ts';
 import { pathsOf, rectanglePiece } from '../support/areas.ts';
 import { piecesOf } from '../support/motifs.ts';
@@ -79,12 +79,15 @@ describe('cutting along an edge', () => {
         return xs.length > 0 && Math.max(...xs) < 40;
       });
     });
-    const before = new Set(clear.map((side) => JSON.stringify(side)));
+    // The library keeps handles as steps from their corners, which may cost the last bits of a number: to a billionth of a mm.
+    const shown = (side: Side) =>
+      JSON.stringify(side, (_, value) => (typeof value === 'number' ? Math.round(value * 1e9) / 1e9 + 0 : value));
+    const before = new Set(clear.map(shown));
     expect(before.size).toBeGreaterThan(4);
     const after = booleans
       .intersect(star, left(40))
       .flat()
-      .flatMap(({ sides }) => sides.map((side) => JSON.stringify(side)));
+      .flatMap(({ sides }) => sides.map(shown));
     expect(after.filter((side) => before.has(side)).length).toBe(before.size);
   });
 });

@@ -22,6 +22,7 @@ test('what a job says of cutting is kept, the rest is as usual', () => {
     mirrored: true,
     overcut: 0.396875,
     entry: 'fixed',
+    files: 'one a sheet',
     lines: { cut: '#ff0000', draw: '#0066cc', crease: '#cc3300' },
   });
   expect(cuttingOf('{ overcut: 0 }')).toMatchObject({ overcut: 0, mirrored: false, outline: 'cut', entry: 'free' });

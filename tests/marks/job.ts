@@ -1,5 +1,5 @@
-import type { Job } from '../../src/job/job.ts';
 import { CUTTING } from '../../src/job/defaults.ts';
+import type { Job } from '../../src/job/job.ts';
 import { PARTS } from '../../src/motif/motif.ts';
 
 const OPEN = { from: 0, to: Number.POSITIVE_INFINITY };
@@ -31,7 +31,17 @@ export function makeJob(change: Partial<Job> = {}): Job {
     colours: Object.fromEntries(
       PARTS.map((part) => [part, part === 'ground' ? 'cream' : part.startsWith('field') ? 'barn red' : 'lamp black']),
     ) as Job['colours'],
-    stencil: { bridge: 3, window: 3, touching: 'by turns', meeting: { way: 'edge to edge', by: 0 }, corners: 'sharp', gaps: 'open', lap: 1, sheet: { across: 500, along: 700, rim: 30 }, cutting: CUTTING },
+    stencil: {
+      bridge: 3,
+      window: 3,
+      touching: 'by turns',
+      meeting: { way: 'edge to edge', by: 0 },
+      corners: 'sharp',
+      gaps: 'open',
+      lap: 1,
+      sheet: { across: 500, along: 700, rim: 30 },
+      cutting: CUTTING,
+    },
     print: { paper: 'letter', overlap: 12.7, sheets: true, plan: 'if few', tiles: 'pdf', measured: 254 },
     ...change,
   };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { leanFor, rightTriangle, squareChecks, strayFor } from '../../src/marks/square.ts';
+import { bowFor, leanFor, rightTriangle, squareChecks, squaringMove, strayFor } from '../../src/marks/square.ts';
 import { writeLength } from '../../src/units/index.ts';
 import { makeLayout } from '../support/layout.ts';
 import { makeJob } from './job.ts';
@@ -83,6 +83,41 @@ describe('how far off', () => {
     [108, 144, 180, 0.20841],
   ])('an eighth on %d-%d-%d strays %d in over 144', (across, along, slant, stray) => {
     expect(strayFor(1 / 8, { across, along, slant }, 144)).toBeCloseTo(stray, 2);
+  });
+
+  // The identity d1² − d2² = 4wh cos A, and both far corners moved as the job sheet says: equal diagonals again.
+  test.each([-0.65085, -0.16271, 0.16271, 0.32543, 0.65085])(
+    '144 × 120 in, leaning %d in: moved back, it is square',
+    (lean) => {
+      const [width, height] = [144, Math.sqrt(120 * 120 - lean * lean)];
+      const diagonals = (shift: number) =>
+        [Math.hypot(width + shift, height), Math.hypot(width - shift, height)] as const;
+      const { way, by } = squaringMove(...diagonals(lean), width);
+      expect(by).toBeCloseTo(Math.abs(lean), 9);
+      const [one, other] = diagonals(lean + (way === 'left' ? -by : by));
+      expect(one).toBeCloseTo(other, 9);
+      expect(leanFor(diagonals(lean)[0] - diagonals(lean)[1], width, 120)).toBeCloseTo(lean, 3);
+    },
+  );
+
+  test('the words say which corners, which way and how far: 144 × 120 in, 1/8 in apart', () => {
+    // A quarter leans 0.16271 in, so an eighth leans 0.08135 in: 1/16 on the tape.
+    const { otherwise } = found(144, 120, /^Work/);
+    expect(otherwise).toContain('near left to far right is the longer, move both far corners to the left');
+    expect(otherwise).toContain('1/16" for every 1/8" between them');
+  });
+
+  test('3-4-5 on a corner that leans: an eighth too long on 36-48-60 is 5/8 in over 144, to be moved back to the right', () => {
+    // 0.62566 in by the law of cosines.
+    const { otherwise } = found(36, 144, /^3-4-5/);
+    expect(otherwise).toContain('Too long: move the far end of the left edge to the right, 5/8" for every 1/8"');
+  });
+
+  test('an edge that bows: the distance to its middle grows as Pythagoras has it', () => {
+    for (const out of [-0.5, 0.25, 1]) {
+      const off = Math.hypot(36 + out, 60) - Math.hypot(36, 60);
+      expect(bowFor(off, 36, 120)).toBeCloseTo(out, 1);
+    }
   });
 
   test('every check says what to do', () => {

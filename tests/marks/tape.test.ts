@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { stepDrift } from '../../src/marks/drift.ts';
-import { readingDoubt, tapeTolerance } from '../../src/marks/tape.ts';
+import { readingDoubt, sayTape, tapeNote, tapeTolerance } from '../../src/marks/tape.ts';
 
 const IN = 25.4;
 const FT = 304.8;
@@ -37,6 +37,21 @@ describe('how far a tape may be off', () => {
   test('a reading is never surer than the tape and half its finest mark', () => {
     expect(readingDoubt(20 * FT, IN / 16, 'inch')).toBeCloseTo((1 / 16 + 1 / 32) * IN, 9);
     expect(readingDoubt(3844.9, 1, 'metric')).toBeCloseTo(1.3 + 0.5, 9);
+  });
+});
+
+describe('said of the tape', () => {
+  // The same two sources: 1/16 in over 20 ft and half of 1/16; 1.3 + 0.2 mm over 3844.9 mm from the hook, and half of 1 mm.
+  test('in inches', () => {
+    const said = sayTape(tapeNote(20 * FT, IN / 16, 'inch'), 'in', IN / 16);
+    expect(said).toContain(
+      `may itself be off by 1/16" over 20' (NIST Handbook 44); with half a mark of reading, 3/32"`,
+    );
+  });
+  test('in millimetres', () => {
+    const said = sayTape(tapeNote(3844.9, 1, 'metric'), 'mm', 1);
+    expect(said).toContain('may itself be off by 1.3 mm over 3845 mm, its hook included (UK SI 2016/1153');
+    expect(said).toContain('reading, 1.8 mm.');
   });
 });
 

@@ -10,7 +10,14 @@ import { distance, ENDS, outlineOf, READINGS, type Reading, type Room } from '..
 const INCH = 25.4;
 const TAPE = { units: 'in', system: 'inch', step: INCH / 16 } as const;
 
-type Six = [near: number, right: number, far: number, left: number, rising?: number, falling?: number];
+type Six = [
+  near: number,
+  right: number,
+  far: number,
+  left: number,
+  rising?: number | undefined,
+  falling?: number | undefined,
+];
 
 /** A room by its readings in inches: near, right, far, left, near left to far right, near right to far left. */
 function measured([near, right, far, left, rising, falling]: Six, scale = INCH) {
@@ -197,14 +204,23 @@ describe('readings that cannot be', () => {
     [
       'a wall longer than the diagonal and the wall beside it',
       [144, 120, 300, 120, undefined, 170],
-      `the far wall is 25', but the right wall, 10', and the diagonal from near right to far left, 14' 2", reach only 24' 2" end to end: these three close no triangle`,
+      `the far wall is 25', but the diagonal from near right to far left, 14' 2", and the right wall, 10', reach only 24' 2" end to end: these three close no triangle`,
     ],
   ])('%s', (_, six, says) =>
     expect(surveyRoom(measured(six), TAPE)).toMatchObject({ ok: false, issues: [{ code: 'site/triangle', says }] }),
   );
 
-  test('a corner that points inwards', () => {
-    const found = surveyRoom(measured([144, 120, 40, 30, 160]), TAPE);
-    expect(found).toMatchObject({ ok: false });
-  });
+  // By the law of cosines the angles at the near left corner are 33.9 and 150.3 degrees, 184.2 together.
+  test('a corner that points inwards', () =>
+    expect(surveyRoom(measured([144, 100, 155, 100, 60]), TAPE)).toMatchObject({
+      ok: false,
+      issues: [
+        {
+          code: 'site/inward',
+          path: ['site', 'room', 'diagonals', 'near-left to far-right'],
+          says: 'with these readings the near left corner would point into the room; a room of four walls has all corners pointing outwards',
+          hint: 'measure the diagonal from near left to far right and the two walls at that corner again',
+        },
+      ],
+    }));
 });

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { type Refusal, shown } from '../../units/index.ts';
-import type { AxisWish, Obstacle, Place } from '../job.ts';
+import { defined } from '../defined.ts';
+import type { AxisWish, MeasuredRoom, Obstacle, Place } from '../job.ts';
 import { range, refuseWith, single } from '../leaves.ts';
 import type { Lengths } from './lengths.ts';
 import { turnReader } from './turn.ts';
@@ -15,29 +16,94 @@ const corner = (description: string) =>
     .enum(['near-left', 'near-right', 'far-right', 'far-left'])
     .meta({ description: `${description} Default: near-left.`, examples: ['near-left'] });
 
-/** The room by its four walls and one or both diagonals. */
-export const measuredRoomShape = ({ size }: Lengths) =>
-  z.strictObject({
-    near: single(size(`12' 1/4"`), 'Length of the near wall, from corner to corner.'),
-    right: single(size(`10' 0 1/4"`), 'Length of the right wall. No default.'),
-    far: single(size(`12' 1/2"`), 'Length of the far wall, from corner to corner.'),
-    left: single(size(`10'`), 'Length of the left wall. No default.'),
-    diagonals: z
-      .strictObject({
-        'near-left to far-right': single(
-          size(`15' 7 1/2"`),
-          'From the near left corner to the far right one. Default: not measured; one of the two is needed.',
-        ).optional(),
-        'near-right to far-left': single(
-          size(`15' 7 15/16"`),
-          'From the near right corner to the far left one. Default: not measured; one of the two is needed.',
-        ).optional(),
-      })
-      .meta({
-        description: 'One diagonal, or better both: with both, a wrong reading is found. No default.',
-        examples: [`{ near-left to far-right: 15' 7 1/2", near-right to far-left: 15' 7 15/16" }`],
-      }),
-  });
+const SIDES = ['near', 'right', 'far', 'left'] as const;
+
+/** A room in its short form, wall to wall. */
+export interface PlainRoom {
+  across: number;
+  along: number;
+}
+
+/** A room by its four walls and one or both diagonals. */
+export type Walls = Pick<MeasuredRoom, 'sides' | 'diagonals'>;
+
+/** The room, in either form. */
+export const roomShape = ({ size }: Lengths) =>
+  z
+    .strictObject({
+      across: single(size('3.61 m'), 'Width of the room, across the axis of the rug.').optional(),
+      along: single(size('4.27 m'), 'Length of the room, along the axis of the rug.').optional(),
+      near: single(size(`12' 1/4"`), 'Length of the near wall, from corner to corner.').optional(),
+      right: single(size(`10' 0 1/4"`), 'Length of the right wall. Default: see across.').optional(),
+      far: single(size(`12' 1/2"`), 'Length of the far wall, from corner to corner.').optional(),
+      left: single(size(`10'`), 'Length of the left wall. Default: see across.').optional(),
+      diagonals: z
+        .strictObject({
+          'near-left to far-right': single(
+            size(`15' 7 1/2"`),
+            'From the near left corner to the far right one. Default: not measured; one of the two is needed.',
+          ).optional(),
+          'near-right to far-left': single(
+            size(`15' 7 15/16"`),
+            'From the near right corner to the far left one. Default: not measured; one of the two is needed.',
+          ).optional(),
+        })
+        .meta({
+          description:
+            'One diagonal, or better both: with both, a wrong reading is found. Default: none, where the room is told by across and along.',
+          examples: [`{ near-left to far-right: 15' 7 1/2", near-right to far-left: 15' 7 15/16" }`],
+        })
+        .optional(),
+    })
+    .transform((given, context): PlainRoom | Walls => {
+      const { across, along, diagonals, ...sides } = given;
+      const isPlain = across !== undefined || along !== undefined;
+      const told = SIDES.filter((side) => sides[side] !== undefined);
+      if (isPlain && (told.length > 0 || diagonals))
+        return refuseWith(
+          context,
+          'job/room',
+          refusal(
+            'a room is told by across and along, or by its four walls and diagonals; here are some of both',
+            'only one of the two',
+          ),
+          given,
+        );
+      const need = (key: string, example: string) =>
+        refuseWith(
+          context,
+          'job/missing',
+          refusal(
+            `site.room.${key} is missing; a room is told by across and along, or by near, right, far, left and diagonals`,
+            `${key}: ${example}`,
+          ),
+          given,
+          [key],
+        );
+      if (isPlain) {
+        if (across === undefined) return need('across', '3.61 m');
+        return along === undefined ? need('along', '4.27 m') : { across, along };
+      }
+      const missing = SIDES.filter((side) => !told.includes(side));
+      if (missing.length > 0) return missing.map((side) => need(side, `12' 1/4"`))[0]!;
+      if (!diagonals || Object.keys(diagonals).length === 0)
+        return refuseWith(
+          context,
+          'job/missing',
+          refusal(
+            'four walls alone may lean; one diagonal or both are needed',
+            `diagonals: { near-left to far-right: 15' 7 1/2" }`,
+          ),
+          given,
+          ['diagonals'],
+        );
+      return { sides: sides as MeasuredRoom['sides'], diagonals: defined(diagonals) };
+    })
+    .meta({
+      description:
+        'The room: for a rug wall to wall, for a rug or a runner by its four walls and one or both diagonals. Default: not known, and no margins are told.',
+      examples: ['{ across: 3.61 m, along: 4.27 m }'],
+    });
 
 /** Openings by the edges of their casings. */
 export const openingListShape = ({ size, strip }: Lengths) =>
@@ -169,7 +235,14 @@ const TO_OPENING = 'opening to opening';
 export const axisShape = (lengths: Lengths) =>
   z
     .union([
-      z.enum([TO_OPENING]).transform((): AxisWish => ({ way: 'openings' })),
+      z
+        .string()
+        .transform((given, context): AxisWish => {
+          if (given.trim() === TO_OPENING) return { way: 'openings' };
+          const says = `${shown(given)} is no axis; allowed are ${TO_OPENING}, or one of the keys parallel to, square to, along boards`;
+          return refuseWith(context, 'job/axis', refusal(says, 'axis: { parallel to: left }'), given);
+        })
+        .meta({ description: 'From the centre of the near opening to that of the far one.', enum: [TO_OPENING] }),
       z
         .strictObject({
           'parallel to': wall('The wall that the work lies parallel to. Default: another axis.', 'left').optional(),
@@ -214,6 +287,7 @@ export const axisShape = (lengths: Lengths) =>
         }),
     ])
     .meta({
-      description: 'In a room with four walls: what the work is laid along. Default: parallel to the longest wall.',
+      description:
+        'In a room with four walls: what the work is laid along. Default: a runner from opening to opening, a rug parallel to the longest wall.',
       examples: ['{ parallel to: left }'],
     });

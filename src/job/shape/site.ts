@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { range, single } from '../leaves.ts';
 import type { Lengths } from './lengths.ts';
-import { axisShape, measuredRoomShape, obstaclesShape, openingListShape } from './room.ts';
+import { axisShape, obstaclesShape, openingListShape, roomShape } from './room.ts';
 
 export const siteShape = (lengths: Lengths) => {
   const { size } = lengths;
@@ -37,20 +37,7 @@ export const siteShape = (lengths: Lengths) => {
           examples: ['{ near: 32 1/2", far: 30" }'],
         })
         .optional(),
-      room: z
-        .union([
-          z.strictObject({
-            across: single(size('3.61 m'), 'Width of the room, across the axis of the rug.'),
-            along: single(size('4.27 m'), 'Length of the room, along the axis of the rug.'),
-          }),
-          measuredRoomShape(lengths),
-        ])
-        .meta({
-          description:
-            'Rug: the room it lies in, wall to wall; or its four walls and one or both diagonals. Default: not known, and no margins are told.',
-          examples: ['{ across: 3.61 m, along: 4.27 m }'],
-        })
-        .optional(),
+      room: roomShape(lengths).optional(),
       obstacles: obstaclesShape(lengths).optional(),
       axis: axisShape(lengths).optional(),
     })
