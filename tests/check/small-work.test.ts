@@ -15,6 +15,8 @@ const families = import.meta.glob<Family>('../../src/check/claims/*.ts', { eager
 
 /** Speaks only where the layout states a lap or a gap between colours, which the small work does not. */
 const ASKED = 'meeting.ts';
+/** Of a page that is not among the files written out by hand here; see marks-large.test.ts. */
+const ELSEWHERE = 'marks-large.ts';
 
 test('colours that lap or keep a gap are spoken of where the layout says so', async () => {
   const files = smallWork();
@@ -25,7 +27,7 @@ test('colours that lap or keep a gap are spoken of where the layout says so', as
   expect(await families[place!]!(fileSet(files))).not.toEqual([]);
 });
 
-test.each(Object.keys(families).filter((name) => !name.endsWith(ASKED)))(
+test.each(Object.keys(families).filter((name) => !name.endsWith(ASKED) && !name.endsWith(ELSEWHERE)))(
   '%s makes claims of the files that are there, and of those that are not',
   async (place) => {
     const held = await families[place]!(fileSet(smallWork()));
