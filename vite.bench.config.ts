@@ -1,5 +1,5 @@
 import { defineConfig } from 'vite';
-import { aliases } from './vite.aliases.ts';
+import { aliases } from './vite.config.ts';
 
 /** Builds the benchmarks, so that what is timed is what is shipped and not a test runner's copy. */
 export default defineConfig({

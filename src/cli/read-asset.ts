@@ -6,7 +6,7 @@ import { trouble, troubleCode } from '../write/folder-trouble.ts';
 import { shownPath } from './talk.ts';
 
 /** A font or a drawing that a job names. Bytes. */
-export const LARGEST_ASSET = 20_000_000;
+const LARGEST_ASSET = 20_000_000;
 
 async function missing(path: string, given: string): Promise<Result<never>> {
   const names = await readdir(dirname(path)).catch(() => []);

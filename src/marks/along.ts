@@ -11,7 +11,7 @@ import { halfRoom, stripPlaces } from './strip.ts';
 import { limitsOf } from './words.ts';
 
 /** Everything that is marked from the near end to the far end, mm from the near limit. */
-export function alongPlaces(layout: Layout, job: Job, field?: Motif, lettering?: readonly Lettered[]): Place[] {
+function alongPlaces(layout: Layout, job: Job, field?: Motif, lettering?: readonly Lettered[]): Place[] {
   const { gaps, work, border, reserve, pitch, phase } = layout;
   const end = gaps.near + work.along;
   const fieldBegins = gaps.near + border + reserve.along;

@@ -11,7 +11,7 @@ const NAMES: Record<Lettered['place'], { words: string; name: string }> = {
   far: { words: 'the far lettering', name: 'far-lettering' },
 };
 
-export const letteringWords = ({ place }: Pick<Lettered, 'place'>): string => NAMES[place].words;
+const letteringWords = ({ place }: Pick<Lettered, 'place'>): string => NAMES[place].words;
 
 /**
  * Where lettering lies along the work, mm from the near limit: both edges of its room, its middle, and the base line on which its letters stand.

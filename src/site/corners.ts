@@ -1,8 +1,7 @@
 import { bad, good, type Issue, type Result } from '../issue.ts';
 import type { Corner, Diagonal, Job, Wall } from '../job/job.ts';
-import { writeLength } from '../units/index.ts';
+import { readingDoubt, writeLength } from '../units/index.ts';
 import { adjust } from './adjust.ts';
-import { readingDoubt } from './tape.ts';
 import { cornerAngles, fromFive, type Lengths } from './trilaterate.ts';
 import {
   CORNERS,

@@ -1,7 +1,7 @@
 import type { Point } from '../geometry/path.ts';
 import { fail, good, type Issue, type Result } from '../issue.ts';
 import type { Job, MeasuredRoom } from '../job/job.ts';
-import { writeLength } from '../units/index.ts';
+import { readingDoubt, writeLength } from '../units/index.ts';
 import { coverOf, sayCasings, sayOpposite, spreadOf } from './casing.ts';
 import { frameOf } from './frame.ts';
 import { isClear } from './largest.ts';
@@ -10,7 +10,6 @@ import { type Placing, placeRoom } from './placing.ts';
 import { axisAt, sayAxis } from './say-placing.ts';
 import { saySurvey } from './say-survey.ts';
 import type { Site } from './site.ts';
-import { readingDoubt } from './tape.ts';
 import { ENDS, outlineOf } from './walls.ts';
 
 /** Work with square ends between two thresholds that need not be square to the axis. y in the frame of the work, mm. */

@@ -1,7 +1,6 @@
 import type { Runs } from '../job/job.ts';
-import { writeLength } from '../units/index.ts';
+import { readingDoubt, writeLength } from '../units/index.ts';
 import type { Tape } from './corners.ts';
-import { readingDoubt } from './tape.ts';
 
 /** A run with square ends that fits between the thresholds: the least of the three readings, mm. */
 export const leastRun = ({ left, centre, right }: Runs): number => Math.min(left, centre, right);

@@ -1,6 +1,6 @@
 import type { Path64, Paths64 } from 'clipper2-ts';
 import { flatten } from '../geometry/flatten.ts';
-import type { Box, Piece, Point } from '../geometry/path.ts';
+import type { Piece, Point } from '../geometry/path.ts';
 
 /** Whole units in a millimetre: 1/8 µm, in which sixty-fourths of an inch are exact too. */
 export const UNITS_PER_MM = 8000;
@@ -19,14 +19,6 @@ const toPath = (points: Point[]): Path64 =>
   points.map(([x, y]) => ({ x: Math.round(x * UNITS_PER_MM), y: Math.round(y * UNITS_PER_MM) }));
 
 export const piecePaths = (piece: Piece): Paths64 => piece.map((ring) => toPath(flatten(ring, TOLERANCE)));
-
-export const boxPath = ({ left, top, right, bottom }: Box): Path64 =>
-  toPath([
-    [left, top],
-    [right, top],
-    [right, bottom],
-    [left, bottom],
-  ]);
 
 export const squareMm = (units: number): number => units / UNITS_PER_MM ** 2;
 

@@ -5,8 +5,9 @@ import type { Job } from '../job/job.ts';
 import { writeLength } from '../units/index.ts';
 import type { Sheet, Soundness } from './sheet.ts';
 
+/** What sheets are cut by, and how lengths are told. */
 export interface Words extends Pick<Job, 'units' | 'step'> {
-  stencil: Pick<Job['stencil'], 'bridge' | 'window' | 'sheet'> & Partial<Pick<Job['stencil'], 'touching'>>;
+  stencil: Pick<Job['stencil'], 'bridge' | 'window' | 'sheet'> & Partial<Pick<Job['stencil'], 'touching' | 'lap'>>;
 }
 
 /** Widths this small are told in millimetres, whatever the job's units. */

@@ -8,7 +8,7 @@ import type { Area } from './area.ts';
 import { type Band, cornerAreas, sideAreas } from './edging-areas.ts';
 import { fieldAreas } from './field-areas.ts';
 import { fieldGuides } from './guide.ts';
-import { LETTERING } from './issues.ts';
+import { LETTERING, type Words } from './issues.ts';
 import { paintOrder } from './meeting/meeting.ts';
 import { oneCell } from './one-cell.ts';
 import type { Placed } from './patch.ts';
@@ -16,8 +16,7 @@ import { placedOf, reachOf } from './placed.ts';
 import type { ShapeBook } from './shape.ts';
 
 /** What cutting needs of a job. */
-export interface CutJob extends Pick<Job, 'colours' | 'units' | 'step'> {
-  stencil: Pick<Job['stencil'], 'bridge' | 'window' | 'sheet'> & Partial<Pick<Job['stencil'], 'touching' | 'lap'>>;
+export interface CutJob extends Words, Pick<Job, 'colours'> {
   field?: { alternation?: Alternation };
   border?: Partial<Way>;
   inner?: Partial<Way>;
@@ -79,7 +78,7 @@ export const isTaped = ({ motif, other }: Element): boolean =>
   motif?.made === 'tape' && (other === undefined || other.motif.made === 'tape');
 
 /** The element of `elementsOf` that painted a region. */
-export function groupOf({ element, part }: Pick<Region, 'element' | 'part'>): Group {
+function groupOf({ element, part }: Pick<Region, 'element' | 'part'>): Group {
   if (element === 'field') return part === 'inset' ? 'inset' : 'field';
   if (element.startsWith('border-')) return 'border';
   if (element === 'inner-corner') return element;

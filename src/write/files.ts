@@ -45,20 +45,21 @@ export async function writeFiles(finished: Finished): Promise<Map<string, string
   const { job, motifs, fit, layout, drawing, repeat, schedule } = finished;
   const { cutting } = job.stencil;
   const sheets = finished.sheets.map((sheet) => withCuts(sheet, cutting.entry));
+  const films = filmsFor(sheets, job.stencil.sheet);
   const plan = await writePlan(drawing, layout, job, motifs);
   const files = new Map<string, string | Uint8Array>([
-    ['layout.json', writeLayout(layout, fit, job, motifs, sheets, drawing.lettering)],
+    ['layout.json', writeLayout(layout, fit, job, motifs, sheets, films, drawing.lettering)],
     ['plan.svg', plan],
     ['plan.png', await renderPng(plan, PICTURE)],
     ['marks.csv', writeMarks(schedule, job)],
     ['marks.svg', await writeMarksDrawing(schedule, layout, job)],
     ['marks-large.html', writeMarksLarge(schedule, job)],
     ['template.svg', await writeTemplate(repeat, layout, job)],
-    ['job-sheet.html', await writeJobSheet(finished)],
+    ['job-sheet.html', await writeJobSheet({ ...finished, films })],
   ]);
   for (const sheet of sheets) files.set(sheet.file, await tidySvg(writeStencil(sheet, cutting)));
   if (cutting.files === 'one a film') {
-    for (const [at, film] of filmsFor(sheets, job.stencil.sheet).entries())
+    for (const [at, film] of films.entries())
       files.set(filmFile(at + 1), await tidySvg(writeFilm(film, sheets, cutting)));
   }
   const tiles = await writeTiles(finished);

@@ -5,7 +5,7 @@ import type { Film, OnFilm } from '../stencil/films.ts';
 import type { Sheet } from '../stencil/sheet.ts';
 import { formatMm } from './number.ts';
 import { linesOf, lineText, MIRRORED, note } from './stencil.ts';
-import { element, escapeText } from './svg.ts';
+import { element, escapeText, trueSizePage } from './svg.ts';
 
 export const filmFile = (number: number): string => `film-${number}.svg`;
 
@@ -41,18 +41,11 @@ export function writeFilm(film: Film, sheets: readonly Sheet[], cutting: Cutting
     ...(cutting.mirrored ? [MIRRORED] : []),
     'Cut with a sharp blade, away from the body.',
   ].join(' ');
-  const page = {
-    xmlns: 'http://www.w3.org/2000/svg',
-    version: '1.1',
-    width: `${width}mm`,
-    height: `${height}mm`,
-    viewBox: `0 0 ${width} ${height}`,
-  };
   const all = [
     element('title', {}, `${film.sheets.length} sheets on one film`),
     element('desc', {}, escapeText(description)),
     note(cutting),
     ...lines,
   ];
-  return `${element('svg', page, `\n${all.join('\n')}\n`)}\n`;
+  return trueSizePage(width, height, all);
 }

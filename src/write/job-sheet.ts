@@ -4,7 +4,9 @@ import type { Layout } from '../fit/layout.ts';
 import type { Job, Surface } from '../job/job.ts';
 import type { Schedule } from '../marks/schedule.ts';
 import type { Site } from '../site/site.ts';
+import type { Film } from '../stencil/films.ts';
 import type { Sheet } from '../stencil/sheet.ts';
+import { htmlPage } from './html-page.ts';
 import { cautions } from './job-sheet/cautions.ts';
 import { figures } from './job-sheet/figures.ts';
 import { letteringSteps } from './job-sheet/lettering.ts';
@@ -27,6 +29,8 @@ export interface JobSheetInput {
   motifs: Motifs;
   drawing: Drawing;
   sheets: Sheet[];
+  /** What the sheets are cut from. */
+  films: Film[];
   schedule: Schedule;
 }
 
@@ -65,35 +69,28 @@ async function planFor(
  * sheet is laid. HTML text that stands by itself: no scripts, and nothing is fetched.
  */
 export async function writeJobSheet(input: JobSheetInput): Promise<string> {
-  const { job, site, layout, motifs, drawing, sheets, schedule } = input;
+  const { job, site, layout, motifs, drawing, sheets, films, schedule } = input;
   const readings = readingsOf(job);
   const lettering = await loadLettering();
   const tall = layout.overall.along > layout.overall.across;
   const plan = await planFor(input, ROOM[tall ? 'tall' : 'wide']);
   const title = escapeText(job.title);
   const notes = site.notes.map((note) => `<p>${setFractions(note)}</p>`).join('');
-  return [
-    '<!doctype html>',
-    '<html lang="en">',
-    '<head>',
-    '<meta charset="utf-8"/>',
-    '<meta name="viewport" content="width=device-width, initial-scale=1"/>',
-    `<title>${title}: job sheet</title>`,
-    `<style>${styleOf(job.system === 'inch' ? 'letter' : 'A4')}</style>`,
-    '</head>',
-    `<body class="${tall ? 'tall' : 'wide'}">`,
-    `<header><div class="head"><h1>${title}</h1><div class="kind">${SURFACE[job.surface]}, job sheet</div></div>`,
-    `<p class="says">${setFractions(layout.says)}</p>${figures(layout, job, motifs.field, readings)}</header>`,
-    '<main>',
-    `<div class="first"><div class="plan">${plan}</div><div class="lists">${notes}${colourTable(drawing, job)}${materials(drawing, job, sheets, readings)}${printing(job, layout, sheets)}</div></div>`,
-    `<div class="page">${cautions(job, sheets.length > 0)}</div>`,
-    orderOfWork(job, layout, motifs, sheets, letteringSteps(drawing.lettering, layout, job, sheets, readings)),
-    markTables(schedule, job, readings, lettering),
-    checkTable(schedule, readings),
-    sheetPages(sheets, layout, job, readings, lettering),
-    '</main>',
-    '</body>',
-    '</html>',
-    '',
-  ].join('\n');
+  return htmlPage(
+    `${title}: job sheet`,
+    styleOf(job.system === 'inch' ? 'letter' : 'A4'),
+    [
+      `<header><div class="head"><h1>${title}</h1><div class="kind">${SURFACE[job.surface]}, job sheet</div></div>`,
+      `<p class="says">${setFractions(layout.says)}</p>${figures(layout, job, motifs.field, readings)}</header>`,
+      '<main>',
+      `<div class="first"><div class="plan">${plan}</div><div class="lists">${notes}${colourTable(drawing, job)}${materials(drawing, job, sheets, films, readings)}${printing(job, layout, sheets)}</div></div>`,
+      `<div class="page">${cautions(job, sheets.length > 0)}</div>`,
+      orderOfWork(job, layout, motifs, sheets, letteringSteps(drawing.lettering, layout, job, sheets, readings)),
+      markTables(schedule, job, readings, lettering),
+      checkTable(schedule, readings),
+      sheetPages(sheets, layout, job, readings, lettering),
+      '</main>',
+    ],
+    tall ? 'tall' : 'wide',
+  );
 }

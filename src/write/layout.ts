@@ -4,7 +4,7 @@ import type { Fit, Layout } from '../fit/layout.ts';
 import { boxWidth } from '../geometry/measure.ts';
 import type { Box } from '../geometry/path.ts';
 import type { Cutting, Job, MotifChoice, Way } from '../job/job.ts';
-import { filmsFor } from '../stencil/films.ts';
+import type { Film } from '../stencil/films.ts';
 import { paintOrder } from '../stencil/meeting/meeting.ts';
 import type { Sheet } from '../stencil/sheet.ts';
 import { tapedParts } from '../stencil/taped.ts';
@@ -82,6 +82,7 @@ export function writeLayout(
   job: Job,
   motifs: Motifs,
   sheets: Sheet[],
+  films: Film[],
   lettering?: readonly Lettered[],
 ): string {
   const { title, name, surface, units, step } = job;
@@ -104,7 +105,7 @@ export function writeLayout(
     palette: job.palette,
     colours: job.colours,
     taped: tapedParts(job, motifs),
-    films: filmsFor(sheets, job.stencil.sheet).map((film, at) => ({
+    films: films.map((film, at) => ({
       ...(job.stencil.cutting.files === 'one a film' ? { file: filmFile(at + 1) } : {}),
       across: film.across,
       along: film.along,

@@ -2,6 +2,7 @@ import type { Job } from '../job/job.ts';
 import { alikeLines } from '../marks/alike.ts';
 import type { GuideLine, Mark, Schedule } from '../marks/schedule.ts';
 import { FACE } from './face.ts';
+import { htmlPage } from './html-page.ts';
 import { INK, RED, SOFT } from './ink.ts';
 import { type Readings, readingsOf, setFractions } from './job-sheet/reading.ts';
 import { escapeText } from './svg.ts';
@@ -74,21 +75,9 @@ function checkSections({ checks }: Schedule, { tape }: Readings): string[] {
 export function writeMarksLarge(schedule: Schedule, job: Pick<Job, 'title' | 'units' | 'step'>): string {
   const readings = readingsOf(job);
   const title = escapeText(job.title);
-  return [
-    '<!doctype html>',
-    '<html lang="en">',
-    '<head>',
-    '<meta charset="utf-8"/>',
-    '<meta name="viewport" content="width=device-width, initial-scale=1"/>',
-    `<title>${title}: marks in large type</title>`,
-    `<style>${STYLE}</style>`,
-    '</head>',
-    '<body>',
+  return htmlPage(`${title}: marks in large type`, STYLE, [
     `<section class="top"><h1>${title}</h1><p>Pull every mark of a line from its datum, without moving the tape.</p></section>`,
     ...alikeLines(schedule.lines).map((lines) => lineSections(lines, readings)),
     ...checkSections(schedule, readings),
-    '</body>',
-    '</html>',
-    '',
-  ].join('\n');
+  ]);
 }

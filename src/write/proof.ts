@@ -21,7 +21,7 @@ const LINES = 60;
  * A sheet that does not hold together, drawn to scale as SVG: its windows, and round every place at fault a ring with a number; below, what is wrong
  * at each and how wide it is, in mm.
  */
-export async function writeProof({ sheet, found, says }: SheetIssue): Promise<string> {
+async function writeProof({ sheet, found, says }: SheetIssue): Promise<string> {
   const lettering = await loadLettering();
   const { outline, windows, keys } = sheet;
   const size = Math.max(boxWidth(outline), boxHeight(outline)) / LINES;

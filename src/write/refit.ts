@@ -1,6 +1,7 @@
 import type { Job } from '../job/job.ts';
 import type { NewLine } from '../refit/lines.ts';
 import { writeTape } from '../units/index.ts';
+import { htmlPage } from './html-page.ts';
 import { type Readings, readingsOf, setFractions } from './job-sheet/reading.ts';
 import { styleOf } from './job-sheet/style.ts';
 import { row } from './marks.ts';
@@ -59,16 +60,7 @@ function writePage(
 ): string {
   const title = escapeText(job.title);
   const readings = readingsOf(job);
-  return [
-    '<!doctype html>',
-    '<html lang="en">',
-    '<head>',
-    '<meta charset="utf-8"/>',
-    '<meta name="viewport" content="width=device-width, initial-scale=1"/>',
-    `<title>${title}: re-fit ${number}</title>`,
-    `<style>${styleOf(job.system === 'inch' ? 'letter' : 'A4')}${LOOK}</style>`,
-    '</head>',
-    '<body>',
+  return htmlPage(`${title}: re-fit ${number}`, `${styleOf(job.system === 'inch' ? 'letter' : 'A4')}${LOOK}`, [
     `<header><div class="head"><h1>${title}</h1><div class="kind">Re-fit ${number}</div></div></header>`,
     '<main>',
     ...says.map((line) => `<p class="says">${setFractions(line)}</p>`),
@@ -77,10 +69,7 @@ function writePage(
       .map((group) => table(group, readings))
       .join('')}</div>`,
     '</main>',
-    '</body>',
-    '</html>',
-    '',
-  ].join('\n');
+  ]);
 }
 
 /** The files of one re-fit, by name: the marks as a list and as a page to print. Nothing of an earlier schedule is in their names. */

@@ -8,7 +8,7 @@ import type { Sheet } from '../stencil/sheet.ts';
 import { formatMm } from './number.ts';
 import { overcutText } from './overcut.ts';
 import { pathText } from './path.ts';
-import { element, escapeText } from './svg.ts';
+import { element, escapeText, trueSizePage } from './svg.ts';
 
 /** Width of the lines drawn, mm; the cut runs along their middle. */
 const LINE = 0.2;
@@ -142,18 +142,11 @@ export function writeStencil(sheet: Sheet, cutting: Cutting = CUTTING): string {
   const drawn = linesOf(sheet, cutting.outline).map((line) =>
     lineText(line, cutting, origin, mirrored ? across : undefined),
   );
-  const size = {
-    xmlns: 'http://www.w3.org/2000/svg',
-    version: '1.1',
-    width: `${width}mm`,
-    height: `${height}mm`,
-    viewBox: `0 0 ${width} ${height}`,
-  };
   const all = [
     element('title', {}, escapeText(`Stencil for ${colour}: ${says}`)),
     element('desc', {}, escapeText(description(sheet, cutting))),
     note(cutting),
     ...drawn,
   ];
-  return `${element('svg', size, `\n${all.join('\n')}\n`)}\n`;
+  return trueSizePage(width, height, all);
 }

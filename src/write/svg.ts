@@ -18,3 +18,15 @@ export function element(name: string, attributes: Attributes, content?: string):
     .join('');
   return content === undefined ? `<${name}${given}/>` : `<${name}${given}>${content}</${name}>`;
 }
+
+/** A drawing at true size, SVG 1.1: one user unit a millimetre from its left top corner. `width` and `height` as they are to be written. */
+export function trueSizePage(width: string, height: string, content: string[]): string {
+  const head = {
+    xmlns: 'http://www.w3.org/2000/svg',
+    version: '1.1',
+    width: `${width}mm`,
+    height: `${height}mm`,
+    viewBox: `0 0 ${width} ${height}`,
+  };
+  return `${element('svg', head, `\n${content.join('\n')}\n`)}\n`;
+}

@@ -6,7 +6,7 @@ import { writeLength } from '../units/index.ts';
 import { labelPath, labelWidth } from './label.ts';
 import { formatMm } from './number.ts';
 import { pathText } from './path.ts';
-import { element, escapeText } from './svg.ts';
+import { element, escapeText, trueSizePage } from './svg.ts';
 
 /** Room round the repeat, and the notches and the cross in it, mm. */
 const MARGIN = 16;
@@ -122,12 +122,5 @@ export async function writeTemplate(
     await label(`${write(along)} along`, along / 2 - NOTCH, { x: left - 6, y: bottom, turn: -Math.PI / 2 }),
   ];
   const [w, h] = [formatMm(width), formatMm(height)];
-  const size = {
-    xmlns: 'http://www.w3.org/2000/svg',
-    version: '1.1',
-    width: `${w}mm`,
-    height: `${h}mm`,
-    viewBox: `0 0 ${w} ${h}`,
-  };
-  return `${element('svg', size, `\n${lines.join('\n')}\n`)}\n`;
+  return trueSizePage(w, h, lines);
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { stepDrift } from '../../src/marks/drift.ts';
-import { readingDoubt, sayTape, tapeNote, tapeTolerance } from '../../src/marks/tape.ts';
+import { sayTape, tapeNote } from '../../src/marks/tape.ts';
+import { readingDoubt, tapeTolerance } from '../../src/units/index.ts';
 
 const IN = 25.4;
 const FT = 304.8;

@@ -3,9 +3,9 @@ import { describe, expect, test } from 'vitest';
 import type { Diagonal, Wall } from '../../src/job/job.ts';
 import { surveyRoom } from '../../src/site/corners.ts';
 import { sayDisagreement, saySurvey } from '../../src/site/say-survey.ts';
-import { readingDoubt } from '../../src/site/tape.ts';
 import { cornerAngles } from '../../src/site/trilaterate.ts';
 import { distance, ENDS, outlineOf, READINGS, type Reading, type Room } from '../../src/site/walls.ts';
+import { readingDoubt } from '../../src/units/index.ts';
 
 const INCH = 25.4;
 const TAPE = { units: 'in', system: 'inch', step: INCH / 16 } as const;

@@ -4,13 +4,12 @@ import { compose } from '../../src/compose/compose.ts';
 import type { Drawing, Lettered } from '../../src/compose/drawing.ts';
 import type { Box, Piece } from '../../src/geometry/path.ts';
 import { mirrored, shifted, turned } from '../../src/geometry/transform.ts';
-import { CENTRED, defineMotif, type Motif } from '../../src/motif/motif.ts';
-import { circle } from '../../src/motif/shapes.ts';
 import { cutSheets } from '../../src/stencil/cut.ts';
 import type { Sheet } from '../../src/stencil/sheet.ts';
 import { tapedParts } from '../../src/stencil/taped.ts';
 import { differingArea, rectanglePiece } from '../support/areas.ts';
 import { lookAtCovering } from './covering.ts';
+import { ring } from './ring.ts';
 import { makeScene, paintedPieces } from './scene.ts';
 import { walkThrough } from './walk.ts';
 
@@ -128,20 +127,6 @@ describe('tape', () => {
 });
 
 test('an island is put down to the motif that draws it, at its place in the job', async () => {
-  const ring: Motif = defineMotif({
-    name: 'ring-for-a-test',
-    kind: 'field',
-    summary: '',
-    parameters: {},
-    ratio: 1,
-    lines: { across: CENTRED, along: CENTRED },
-    made: 'sheet',
-    draw({ across }, _settings, pen) {
-      pen.part('field');
-      circle(pen, 0, 0, across / 3);
-      circle(pen, 0, 0, across / 5);
-    },
-  });
   const scene = await makeScene({ field: 'diamond', repeats: { across: 3, along: 3 } });
   const motifs = { ...scene.motifs, other: ring };
   const alternation = { by: 'checker', other: { motif: ring.name, settings: {} } } as const;

@@ -5,12 +5,11 @@ import { flatten } from '../../src/geometry/flatten.ts';
 import { boxHeight, boxWidth, pieceBox } from '../../src/geometry/measure.ts';
 import type { Box, Piece } from '../../src/geometry/path.ts';
 import { movePiece } from '../../src/geometry/transform.ts';
-import { CENTRED, defineMotif, type Motif } from '../../src/motif/motif.ts';
-import { circle } from '../../src/motif/shapes.ts';
 import { cutSheets } from '../../src/stencil/cut.ts';
 import type { Sheet } from '../../src/stencil/sheet.ts';
 import { soundness } from '../../src/stencil/soundness.ts';
 import { tapedParts } from '../../src/stencil/taped.ts';
+import { ring } from './ring.ts';
 import { cutOf, lay, makeScene, type Scene, type Wish } from './scene.ts';
 
 const SCENES: Wish[] = [
@@ -209,21 +208,6 @@ describe('sharing', () => {
 });
 
 describe('what cannot be cut', () => {
-  const ring: Motif = defineMotif({
-    name: 'ring-for-a-test',
-    kind: 'field',
-    summary: '',
-    parameters: {},
-    ratio: 1,
-    lines: { across: CENTRED, along: CENTRED },
-    made: 'sheet',
-    draw({ across }, _settings, pen) {
-      pen.part('field');
-      circle(pen, 0, 0, across / 3);
-      circle(pen, 0, 0, across / 5);
-    },
-  });
-
   test('a ring would lose its middle: the motif is named', async () => {
     const scene = await makeScene({ field: 'diamond' });
     const motifs = { field: ring };

@@ -7,26 +7,12 @@ import { parse } from 'opentype.js/dist/opentype.mjs';
 import { describe, expect, test } from 'vitest';
 import { flatten } from '../../src/geometry/flatten.ts';
 import { pieceArea, piecesBox, ringArea } from '../../src/geometry/measure.ts';
-import { nestRings } from '../../src/geometry/nest.ts';
-import type { Box, Piece, Point, Ring, Side } from '../../src/geometry/path.ts';
+import type { Box, Piece, Ring } from '../../src/geometry/path.ts';
 import { movePiece, reversedRing } from '../../src/geometry/transform.ts';
-import type { Pen } from '../../src/motif/motif.ts';
 import { arc, circle, polygon, rectangle } from '../../src/motif/shapes.ts';
 import { type Least, soundness } from '../../src/stencil/soundness.ts';
 import { pathText } from '../../src/write/path.ts';
-
-/** What a pen draws, as pieces. */
-function drawn(draw: (pen: Pen) => void): Piece[] {
-  const rings: { start: Point; sides: Side[] }[] = [];
-  draw({
-    part: () => {},
-    moveTo: (x, y) => rings.push({ start: [x, y], sides: [] }),
-    lineTo: (x, y) => rings.at(-1)!.sides.push({ kind: 'line', to: [x, y] }),
-    curveTo: (a, b, c, d, x, y) => rings.at(-1)!.sides.push({ kind: 'curve', out: [a, b], into: [c, d], to: [x, y] }),
-    close: () => {},
-  });
-  return nestRings(rings);
-}
+import { drawn } from './bridges/shapes.ts';
 
 const sheetOf = (windows: Piece[], room = 20) => {
   const box = piecesBox(windows);

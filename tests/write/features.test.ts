@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { filmsFor } from '../../src/stencil/films.ts';
 import { writeLayout } from '../../src/write/layout.ts';
 import { writePlan } from '../../src/write/plan.ts';
 import { type Walked, walkThrough } from '../stencil/walk.ts';
@@ -43,7 +44,9 @@ beforeAll(async () => {
 /** layout.json, read back. */
 function layoutOf(name: Name) {
   const { layout, job, motifs, sheets } = made[name];
-  return JSON.parse(writeLayout(layout, { searched: 1, proof: 'exhaustive' }, job, motifs, sheets));
+  return JSON.parse(
+    writeLayout(layout, { searched: 1, proof: 'exhaustive' }, job, motifs, sheets, filmsFor(sheets, job.stencil.sheet)),
+  );
 }
 
 describe('the plan', () => {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { scheduleMarks } from '../../src/marks/marks.ts';
 import { cutSheets } from '../../src/stencil/cut.ts';
+import { filmsFor } from '../../src/stencil/films.ts';
 import type { Placement } from '../../src/stencil/sheet.ts';
 import { writeTape } from '../../src/units/index.ts';
 import { INK, paperFor, RED, SOFT } from '../../src/write/ink.ts';
@@ -15,7 +16,8 @@ async function inputOf(scene: Scene, notes: string[] = []): Promise<JobSheetInpu
   const cut = await cutSheets(scene.drawing, scene.layout, scene.job, scene.motifs);
   if (!cut.ok) throw new Error(cut.issues.map((issue) => issue.says).join());
   const schedule = scheduleMarks(scene.layout, scene.job, scene.motifs);
-  return { ...scene, site: { notes }, sheets: cut.value, schedule };
+  const films = filmsFor(cut.value, scene.job.stencil.sheet);
+  return { ...scene, site: { notes }, sheets: cut.value, films, schedule };
 }
 
 interface Page {

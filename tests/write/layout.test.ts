@@ -9,7 +9,8 @@ let rug: Scene;
 let sheets: Sheet[];
 const fit = { searched: 12_345, proof: 'exhaustive' } as const;
 
-const written = ({ layout, job, motifs }: Scene, given: Sheet[] = []) => writeLayout(layout, fit, job, motifs, given);
+const written = ({ layout, job, motifs }: Scene, given: Sheet[] = []) =>
+  writeLayout(layout, fit, job, motifs, given, []);
 // biome-ignore lint/suspicious/noExplicitAny: a file read back, of any shape
 const read = (scene: Scene, given: Sheet[] = []): any => JSON.parse(written(scene, given));
 

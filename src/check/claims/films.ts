@@ -26,13 +26,7 @@ export default function films(set: FileSet): Claim[] {
       missing.length === 0 ? 'it has' : `not ${missing[0]}`,
       'it has',
     ),
-    stated(
-      FILE,
-      claim,
-      all.every((film) => isClear(film, sheets)),
-      all.every((film) => isClear(film, sheets)) ? 'it does' : 'it does not',
-      'it does',
-    ),
+    equal(FILE, claim, all.every((film) => isClear(film, sheets)) ? 'it does' : 'it does not', 'it does'),
   ];
   for (const film of all) if (film.file !== undefined) claims.push(holdsLines(set, film, film.file, sheets));
   return claims;
@@ -78,8 +72,8 @@ function isClear(film: Film, sheets: ReadonlyMap<string, Sheet>): boolean {
   });
 }
 
-/** Points of one outline from those of another, the farthest, mm; endless where they are not alike. */
-function apart(one: Outline, other: Outline): number {
+/** Points of one path from those of another as it is written, begun alike, the farthest, mm; endless where they are not alike. */
+function apartAsWritten(one: Outline, other: Outline): number {
   if (one.corners.length !== other.corners.length) return Infinity;
   const far = (a: Float64Array, b: Float64Array): number => {
     let most = 0;
@@ -123,7 +117,7 @@ function holdsLines(set: FileSet, film: Film, file: string, sheets: ReadonlyMap<
       own.value.outlines.forEach((outline, n) => {
         const front = moveOutline(outline, flip(view.width));
         const placed = moveOutline(front, placing(lie, view.height));
-        off = Math.max(off, apart(moveOutline(placed, flip(film.across)), other.value.outlines[n]!));
+        off = Math.max(off, apartAsWritten(moveOutline(placed, flip(film.across)), other.value.outlines[n]!));
       });
     }
   }

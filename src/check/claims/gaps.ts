@@ -1,3 +1,4 @@
+import Flatbush from 'flatbush';
 import { type Claim, DRAWN, equal, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { loadClipping } from '../measure/clipping.ts';
@@ -38,28 +39,18 @@ export default async function gaps(set: FileSet): Promise<Claim[]> {
 
 const place = ({ outline: { frame } }: Painted): string => `${Math.round(frame.left)}, ${Math.round(frame.top)}`;
 
-/** Pieces by squares of the floor, so that those near a place are found at once. */
+/** Finds the pieces whose frames lie over a frame. */
 function neighbours(pieces: readonly Painted[]): (frame: Frame) => Painted[] {
-  const SQUARE = 250;
-  const squares = new Map<string, Painted[]>();
-  const squaresOf = ({ left, right, top, bottom }: Frame): string[] => {
-    const keys: string[] = [];
-    for (let i = Math.floor(left / SQUARE); i <= right / SQUARE; i++)
-      for (let j = Math.floor(top / SQUARE); j <= bottom / SQUARE; j++) keys.push(`${i} ${j}`);
-    return keys;
-  };
-  for (const piece of pieces) {
-    for (const key of squaresOf(piece.outline.frame)) {
-      const there = squares.get(key);
-      if (there) there.push(piece);
-      else squares.set(key, [piece]);
-    }
+  if (pieces.length === 0) return () => [];
+  const index = new Flatbush(pieces.length);
+  for (const { outline } of pieces) {
+    const { left, top, right, bottom } = outline.frame;
+    index.add(left, top, right, bottom);
   }
-  return (frame) => [
-    ...new Set(
-      squaresOf(frame)
-        .flatMap((key) => squares.get(key) ?? [])
-        .filter(({ outline }) => overlaps(outline.frame, frame)),
-    ),
-  ];
+  index.finish();
+  return (frame) =>
+    index
+      .search(frame.left, frame.top, frame.right, frame.bottom)
+      .map((at) => pieces[at]!)
+      .filter(({ outline }) => overlaps(outline.frame, frame));
 }

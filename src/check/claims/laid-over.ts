@@ -1,17 +1,16 @@
 import { type Claim, DRAWN, equal, list, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
-import { loadClipping } from '../measure/clipping.ts';
 import { fromBoundary, isSound, landsAs, lineAt } from '../measure/edges.ts';
 import { type Field, fieldOf, isInset, windowOf } from '../measure/field.ts';
-import { flat } from '../measure/flat.ts';
 import { frameOf, outside } from '../measure/frame.ts';
 import { lookAtInsets } from '../measure/insets.ts';
 import { MIRROR_ACROSS, MIRROR_ALONG, type Move } from '../measure/move.ts';
 import { agreement, agrees, isField, Pattern, saysAgreement } from '../measure/pattern.ts';
+import { piecesIn } from '../measure/room.ts';
 import { Symmetry } from '../measure/symmetry.ts';
-import { EDGES, edgeAt, isUpright, overlaps } from '../measure/window.ts';
+import { EDGES, edgeAt, isUpright } from '../measure/window.ts';
 import type { LayoutFile } from '../read/layout.ts';
-import type { Frame, Outline } from '../read/outline.ts';
+import type { Outline } from '../read/outline.ts';
 import type { Painted } from '../read/plan.ts';
 
 const FILE = 'plan.svg';
@@ -85,7 +84,7 @@ async function medallionClaims(
   });
   const off = Math.max(...edges.map((edge) => edge.off));
   const landing = edges.filter((edge) => edge.whole).length;
-  const inside = await piecesInside(painted.filter(isField), room);
+  const inside = await piecesIn(painted.filter(isField), room);
   return [
     stated(FILE, 'the medallion keeps to its room', medallion.length > 0 && out <= DRAWN, out, DRAWN),
     stated(
@@ -99,19 +98,6 @@ async function medallionClaims(
     stated(FILE, 'repeats land whole round the medallion', landing === 4, `${landing} of 4 edges`, '4 of 4'),
     ...symmetryOf(medallion),
   ];
-}
-
-/** Pieces that reach into the room by more than a drawing may be off. */
-async function piecesInside(pieces: readonly Painted[], room: Frame): Promise<number> {
-  const { inFrame } = await loadClipping();
-  const pared = {
-    left: room.left + DRAWN,
-    right: room.right - DRAWN,
-    top: room.top + DRAWN,
-    bottom: room.bottom - DRAWN,
-  };
-  return pieces.filter(({ outline }) => overlaps(outline.frame, pared) && inFrame([flat(outline)], pared).length > 0)
-    .length;
 }
 
 const MOVES: [claim: string, move: Move][] = [

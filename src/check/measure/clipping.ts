@@ -2,7 +2,7 @@ import type { Path64, Paths64 } from 'clipper2-ts';
 import type { Frame } from '../read/outline.ts';
 
 /** Grid of the booleans: an eighth of a micrometre, in which millimetres and sixty-fourths of an inch are whole. */
-const GRID = 8000;
+export const GRID = 8000;
 
 /** Polygons as x, y, x, y … each, mm. Filled by the even-odd rule, so that holes may run either way. */
 export type Polygons = readonly (readonly number[])[];
@@ -56,7 +56,7 @@ async function load(): Promise<Clipping> {
   };
 }
 
-function onGrid(points: readonly number[]): Path64 {
+export function onGrid(points: readonly number[]): Path64 {
   const path: Path64 = [];
   for (let i = 0; i < points.length; i += 2) {
     path.push({ x: Math.round(points[i]! * GRID), y: Math.round(points[i + 1]! * GRID) });

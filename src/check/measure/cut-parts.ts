@@ -1,9 +1,7 @@
 import type { Path64, Paths64 } from 'clipper2-ts';
 import type { Frame } from '../read/outline.ts';
-import { distanceTo } from './flat.ts';
+import { GRID, onGrid } from './clipping.ts';
 
-/** Grid of the booleans: an eighth of a micrometre. */
-const GRID = 8000;
 /** Regions of less area than this are crumbs of chords, mm². */
 const CRUMB = 1e-3;
 
@@ -64,35 +62,4 @@ async function load(): Promise<CutParts> {
           return Math.min(right - left, bottom - top) / GRID;
         }),
   };
-}
-
-function onGrid(points: Polygon): Path64 {
-  const path: Path64 = [];
-  for (let i = 0; i < points.length; i += 2) {
-    path.push({ x: Math.round(points[i]! * GRID), y: Math.round(points[i + 1]! * GRID) });
-  }
-  return path;
-}
-
-/** How far two polygons lie apart, mm: the farthest any corner of either is from the other's outline. Corners of curves are chords'. */
-export function polygonsApart(one: Polygon, other: Polygon): number {
-  let worst = 0;
-  for (const [from, to] of [
-    [one, other],
-    [other, one],
-  ] as const) {
-    for (let i = 0; i < from.length; i += 2) worst = Math.max(worst, distanceTo(to, from[i]!, from[i + 1]!));
-  }
-  return worst;
-}
-
-export function polygonFrame(polygon: Polygon): Frame {
-  const frame = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
-  for (let i = 0; i < polygon.length; i += 2) {
-    frame.left = Math.min(frame.left, polygon[i]!);
-    frame.right = Math.max(frame.right, polygon[i]!);
-    frame.top = Math.min(frame.top, polygon[i + 1]!);
-    frame.bottom = Math.max(frame.bottom, polygon[i + 1]!);
-  }
-  return frame;
 }

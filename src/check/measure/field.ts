@@ -63,7 +63,7 @@ export function windowOf({ layout: { field, pitch }, medallion, lettering }: Lay
 }
 
 /** How far on the field shows the same again: two repeats in a direction in which they alternate. */
-export function periodOf({ layout: { pitch }, alternation }: LayoutFile): Period {
+function periodOf({ layout: { pitch }, alternation }: LayoutFile): Period {
   const turns = (way: Way) => alternation && alternation.by !== (way === 'across' ? 'row' : 'column');
   return { across: pitch.across * (turns('across') ? 2 : 1), along: pitch.along * (turns('along') ? 2 : 1) };
 }

@@ -129,7 +129,7 @@ export function gatherKinds(
 const make = (kinds: Kinds, { part, outline }: Painted) => ({ kind: kinds.add(part, outline), i: 0, j: 0, off: 0 });
 
 /** Puts a piece in its place; false where another has it already. */
-export function place(piece: Painted, { kind, i, j, off }: { kind: Kind; i: number; j: number; off: number }): boolean {
+function place(piece: Painted, { kind, i, j, off }: { kind: Kind; i: number; j: number; off: number }): boolean {
   const key = stepKey(i, j);
   if (kind.drawn.has(key)) return false;
   kind.drawn.set(key, piece);

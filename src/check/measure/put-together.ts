@@ -1,7 +1,8 @@
 import { type Claim, DRAWN, stated } from '../claim.ts';
 import type { Frame } from '../read/outline.ts';
 import type { Painted } from '../read/plan.ts';
-import { type CutParts, polygonFrame, polygonsApart } from './cut-parts.ts';
+import { apartAsPolygons, polygonFrame } from './alike.ts';
+import type { CutParts } from './cut-parts.ts';
 import { flat } from './flat.ts';
 import { grownFrame, isLine } from './part-box.ts';
 import { overlaps } from './window.ts';
@@ -35,7 +36,7 @@ export class Split {
       if (!overlaps(piece.outline.frame, frame)) continue;
       for (const region of this.cutting.within(this.polygonOf(piece), reach)) {
         if (!overlaps(grownFrame(polygonFrame(region), 1), frame)) continue;
-        const apart = polygonsApart(part.polygon, region);
+        const apart = apartAsPolygons(part.polygon, region, Infinity);
         if (apart < (best?.apart ?? Infinity)) best = { piece, apart };
       }
     }

@@ -5,9 +5,9 @@ import { ringArea, ringBox } from '../../geometry/measure.ts';
 import type { Box, Point, Ring } from '../../geometry/path.ts';
 
 /** Boxes that lie at most this far apart are near each other, mm: twice the usual bridge. */
-export const NEAR = 6;
+const NEAR = 6;
 /** A ring is small beside one of at least this many times its area. */
-export const LARGER = 4;
+const LARGER = 4;
 
 /** Flatter than cuts are written: only which ring lies in which is asked. */
 const TOLERANCE = 0.05;

@@ -20,7 +20,7 @@ function counted(): (below: number) => number {
 }
 
 /** Trials for so many stops and points: enough for little work to be exact; bounded for much. Free entries settle sooner and cost more. */
-export const trialsFor = (stops: number, points: number): number =>
+const trialsFor = (stops: number, points: number): number =>
   points > stops + 1 ? Math.min(200 + 5 * stops, 5_000) : Math.min(200 + 25 * stops, 12_000);
 
 /**

@@ -29,7 +29,7 @@ export function wholeOf(piece: Piece, box: Box): Whole {
 }
 
 /** The stretches of a line along an axis (`way` 0: x = `at`) that lie inside a polygon, from one end to the other. */
-export function stretches(polygon: Point[], way: 0 | 1, at: number): [from: number, to: number][] {
+function stretches(polygon: Point[], way: 0 | 1, at: number): [from: number, to: number][] {
   const along = way === 0 ? 1 : 0;
   const crossed: number[] = [];
   let from = polygon[polygon.length - 1]!;
@@ -48,7 +48,7 @@ const CUT = 5;
 const CORNER = 15;
 const EXACT = 1e-6;
 
-export const isCrossed = ({ box }: Whole, way: 0 | 1, at: number): boolean =>
+const isCrossed = ({ box }: Whole, way: 0 | 1, at: number): boolean =>
   way === 0 ? box.left < at - EXACT && box.right > at + EXACT : box.top < at - EXACT && box.bottom > at + EXACT;
 
 /**

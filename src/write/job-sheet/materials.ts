@@ -1,7 +1,7 @@
 import type { Drawing } from '../../compose/drawing.ts';
 import { boxHeight, boxWidth, pieceArea } from '../../geometry/measure.ts';
 import type { Job } from '../../job/job.ts';
-import { filmsFor } from '../../stencil/films.ts';
+import type { Film } from '../../stencil/films.ts';
 import type { Sheet } from '../../stencil/sheet.ts';
 import { writeArea } from '../../units/index.ts';
 import { coloursUsed, partWords } from '../plan-key.ts';
@@ -31,12 +31,11 @@ export function colourTable(drawing: Drawing, job: Job): string {
 const ticks = (items: string[]): string => `<ul class="tick">${items.map((item) => `<li>${item}</li>`).join('')}</ul>`;
 
 /** What has to be at hand, worked out from the job where it can be. */
-export function materials(drawing: Drawing, job: Job, sheets: Sheet[], { length }: Readings): string {
+export function materials(drawing: Drawing, job: Job, sheets: Sheet[], films: Film[], { length }: Readings): string {
   const colours = coloursUsed(drawing, job).map(({ colour }) => escapeText(colour));
   const brushes = new Set(sheets.map((sheet) => sheet.colour)).size;
   const cloth = job.surface === 'floor-cloth';
   const widest = Math.max(0, ...sheets.map(({ outline }) => boxWidth(outline)));
-  const films = filmsFor(sheets, job.stencil.sheet);
   const longest = Math.max(0, ...sheets.map(({ outline }) => boxHeight(outline)));
   const needed = [
     cloth

@@ -3,7 +3,7 @@ import { rounded } from './outlines.ts';
 import type { Surface } from './surface.ts';
 
 /** A bank card: ISO/IEC 7810, size ID-1, mm; its corners have a radius of 2.88 to 3.48. */
-export const ID1 = { across: 85.6, along: 53.98, radius: 3.18 };
+const ID1 = { across: 85.6, along: 53.98, radius: 3.18 };
 
 /** The outline of a bank card, true on paper, with its top left corner at x, y. Returns its height on the page. */
 export function drawCard(surface: Surface, x: number, y: number, factor: number): number {

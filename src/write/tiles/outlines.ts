@@ -2,7 +2,7 @@ import type { Box, Point, Ring } from '../../geometry/path.ts';
 
 export const line = (from: Point, to: Point): Ring => ({ start: from, sides: [{ kind: 'line', to }] });
 
-export const polygon = ([start, ...rest]: [Point, ...Point[]]): Ring => ({
+const polygon = ([start, ...rest]: [Point, ...Point[]]): Ring => ({
   start,
   sides: rest.map((to) => ({ kind: 'line', to })),
 });

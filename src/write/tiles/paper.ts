@@ -19,7 +19,7 @@ export const PAPER: Record<Paper, Size> = {
 /** What a printer cannot reach at the edges of the paper, 1/4 in (common practice, no source). */
 export const MARGIN = inches(1 / 4);
 /** Room at the foot of a page for its name and its scale, mm. */
-export const STRIP = 11;
+const STRIP = 11;
 
 /** The part of a page that the drawing may fill, mm of paper from the top left corner. */
 export const areaOf = (page: Size) => ({

@@ -1,6 +1,6 @@
 import { loadLettering } from '../label.ts';
 import { formatMm } from '../number.ts';
-import { element, escapeText } from '../svg.ts';
+import { element, escapeText, trueSizePage } from '../svg.ts';
 import { pagesOf } from './pages.ts';
 import { layersOf, type Printed, pagePlans } from './pages-drawn.ts';
 import { layerElements, svgSurface } from './svg-surface.ts';
@@ -24,15 +24,8 @@ export async function writeTileDrawings(printed: Printed): Promise<Map<string, s
     const surface = svgSurface(lettering, drawings);
     draw(surface);
     const [width, height] = [formatMm(size.across), formatMm(size.along)];
-    const head = {
-      xmlns: 'http://www.w3.org/2000/svg',
-      version: '1.1',
-      width: `${width}mm`,
-      height: `${height}mm`,
-      viewBox: `0 0 ${width} ${height}`,
-    };
     const title = element('title', {}, escapeText(`${spread.file}: ${nameOf(tile)}`));
-    files.set(tileFile(spread.file, tile), `${element('svg', head, `\n${title}\n${surface.elements()}\n`)}\n`);
+    files.set(tileFile(spread.file, tile), trueSizePage(width, height, [title, surface.elements()]));
   }
   return files;
 }
