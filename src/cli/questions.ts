@@ -1,4 +1,4 @@
-import { SURFACES, type Surface } from '../job/job.ts';
+import type { Surface } from '../job/job.ts';
 import type { Answers } from '../job/template.ts';
 import { allMotifs } from '../motif/library.ts';
 import type { Kind } from '../motif/motif.ts';
@@ -51,19 +51,21 @@ const names = (kind: Kind): string =>
     .map((motif) => motif.name)
     .join(', ');
 
+/** The surfaces that a new file can be begun for. */
+export const ASKED: Surface[] = ['runner', 'rug', 'floor-cloth'];
 const FREE: Surface[] = ['rug', 'floor-cloth'];
 
 /** In the order they are put. */
 export const QUESTIONS: Question[] = [
   {
     key: 'surface',
-    of: SURFACES,
+    of: ASKED,
     asks: 'What will you paint: a runner, a rug or a floor-cloth?',
     read: readSurfaceAnswer,
   },
   {
     key: 'units',
-    of: SURFACES,
+    of: ASKED,
     asks: 'What shall a number without a unit mean: in, ft, mm, cm or m?',
     empty: 'in',
     read: readUnitAnswer,
@@ -110,21 +112,21 @@ export const QUESTIONS: Question[] = [
   },
   {
     key: 'motif',
-    of: SURFACES,
+    of: ASKED,
     asks: `Which motif for the field: ${names('field')}?`,
     empty: 'diamond',
     read: (text) => readMotifAnswer(text, 'field', false),
   },
   {
     key: 'across',
-    of: SURFACES,
+    of: ASKED,
     asks: 'How many repeats across?',
     empty: 'as many as fit best',
     read: readCountAnswer,
   },
   {
     key: 'border',
-    of: SURFACES,
+    of: ASKED,
     asks: `Which motif for the border: ${names('border')} or none?`,
     empty: 'plain-band',
     read: (text) => readMotifAnswer(text, 'border', true),

@@ -2,6 +2,10 @@ import type { Issue } from '../issue.ts';
 import type { System } from '../units/index.ts';
 import type { MeasuredRoom, Surface, Wall } from './job.ts';
 import type { Wishes } from './shape/shape.ts';
+import { checkFloor } from './surface/floor.ts';
+import { checkRoomBorder } from './surface/room-border.ts';
+import { checkStairs } from './surface/stairs.ts';
+import { SURFACE_WORDS } from './surface-words.ts';
 import type { Path } from './tree.ts';
 import { measuredRoomOf } from './wishes.ts';
 
@@ -9,19 +13,28 @@ const issue = (code: string, path: Path, says: string, hint: string): Issue => (
 
 const missing = (path: Path, says: string, hint: string): Issue => issue('job/missing', path, says, hint);
 
-const SURFACE: Record<Surface, string> = { runner: 'a runner', rug: 'a rug', 'floor-cloth': 'a floor cloth' };
-
 const SIZE: Record<System, { across: string; along: string }> = {
   inch: { across: `4' to 5'`, along: `7'` },
   metric: { across: '120 to 150 cm', along: '210 cm' },
+};
+
+type Check = (wishes: Wishes, system: System) => Issue[];
+
+/** Surfaces that have a check of their own; the others share one. */
+const OWN: Partial<Record<Surface, Check>> = {
+  floor: checkFloor,
+  'room-border': checkRoomBorder,
+  stairs: checkStairs,
 };
 
 /** What a surface needs, and what another surface would need. */
 export function checkSurface(wishes: Wishes, system: System): Issue[] {
   const { surface, site, overall, field } = wishes;
   if (surface === undefined) return [];
+  const own = OWN[surface];
+  if (own) return own(wishes, system);
   const notHere = (path: Path, instead: string): Issue =>
-    issue('job/not-here', path, `${path.join('.')} has no meaning for ${SURFACE[surface]}`, instead);
+    issue('job/not-here', path, `${path.join('.')} has no meaning for ${SURFACE_WORDS[surface].inText}`, instead);
   const issues: Issue[] = [];
   if (surface === 'runner') {
     const measured = measuredRoomOf(wishes);
@@ -58,7 +71,7 @@ export function checkSurface(wishes: Wishes, system: System): Issue[] {
     return issues;
   }
   const usual = SIZE[system];
-  const need = `${SURFACE[surface]} needs its size over everything`;
+  const need = `${SURFACE_WORDS[surface].inText} needs its size over everything`;
   const open = (['across', 'along'] as const).filter((way) => !overall?.[way] && !field?.size?.[way]);
   if (open.length === 2 && overall === undefined)
     issues.push(missing(['overall'], need, `overall: { across: ${usual.across}, along: ${usual.along} }`));

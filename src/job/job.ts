@@ -10,8 +10,8 @@ export interface Range {
   wish?: number;
 }
 
-/** A runner between two openings, a rug lying free in a room, or a floor cloth cut to size. */
-export const SURFACES = ['runner', 'rug', 'floor-cloth'] as const;
+/** A runner between two openings, a rug lying free in a room, a floor cloth cut to size, a floor from wall to wall, a border along the walls, a flight of stairs. */
+export const SURFACES = ['runner', 'rug', 'floor-cloth', 'floor', 'room-border', 'stairs'] as const;
 export type Surface = (typeof SURFACES)[number];
 
 /** The walls of a room and its corners, named as one stands at the near wall and looks along the work. */

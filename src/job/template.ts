@@ -2,6 +2,7 @@ import { type System, systemOf, type Unit } from '../units/index.ts';
 import { PALETTE } from './colours.ts';
 import type { Surface } from './job.ts';
 import { writeScalar } from './scalar.ts';
+import { SURFACE_WORDS } from './surface-words.ts';
 
 /** What a person answered, as typed. */
 export interface Answers {
@@ -24,7 +25,6 @@ export interface Answers {
 }
 
 const UNIT: Record<Unit, string> = { in: 'inches', ft: 'feet', mm: 'millimetres', cm: 'centimetres', m: 'metres' };
-const SURFACE: Record<Surface, string> = { runner: 'a runner', rug: 'a rug', 'floor-cloth': 'a floor cloth' };
 
 /** Examples for the lines that are left as comments. */
 const USUAL: Record<System, Record<'tape' | 'overall' | 'gap' | 'pitch' | 'width' | 'reserve' | 'sheet', string>> = {
@@ -104,7 +104,7 @@ export function writeJobFile(answers: Answers): string {
   const usual = USUAL[systemOf(units)];
   const palette = Object.entries(PALETTE).map(([name, hex]) => `${name}: '${hex}'`);
   return [
-    `# ${SURFACE[surface].replace(/^a/, 'A')}, measured in ${UNIT[units]}.`,
+    `# ${SURFACE_WORDS[surface].inText.replace(/^a/, 'A')}, measured in ${UNIT[units]}.`,
     `# Lengths may be written as 12' 6 3/8", 34 1/2 in, 150.4 cm or 3.25 m; a number without a unit is in ${UNIT[units]}.`,
     '# Lines that begin with # are notes, or wishes not made: take the # away to make them.',
     'evenfield: 1',

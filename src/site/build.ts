@@ -1,31 +1,42 @@
 import { bad, good, type Issue, type Result } from '../issue.ts';
-import type { Job, MeasuredRoom, Range } from '../job/job.ts';
+import type { Job, MeasuredRoom, Range, Surface } from '../job/job.ts';
 import { writeLength } from '../units/index.ts';
+import { floorSite } from './floor.ts';
 import { measuredRunner } from './measured-runner.ts';
 import { centredOn, placeRoom } from './placing.ts';
+import { roomBorderSite } from './room-border.ts';
 import { runnerSite } from './runner.ts';
 import { sayClearances, sayPlacing } from './say-placing.ts';
 import type { Extent, Site } from './site.ts';
+import { stairsSite } from './stairs.ts';
 
 type Way = 'across' | 'along';
 const WAYS: Way[] = ['across', 'along'];
+
+const SITES: Record<Surface, (job: Job) => Result<Site>> = {
+  runner: runnerOrMeasured,
+  rug: rugSite,
+  'floor-cloth': (job) => good(clothSite(job)),
+  floor: floorSite,
+  'room-border': roomBorderSite,
+  stairs: stairsSite,
+};
 
 /**
  * What the place allows the work to be.
  * Issues: `site/run` (a runner without its run), `site/room` (a rug larger than its room), and those of `placeRoom`.
  */
-export function buildSite(job: Job): Result<Site> {
-  if (job.surface === 'runner') {
-    const { run, measured } = job.site;
-    if (measured) return measuredRunner(job, measured);
-    const issue = {
-      code: 'site/run',
-      path: ['site', 'run'],
-      says: 'a runner needs its length from threshold to threshold',
-    };
-    return run === undefined ? bad({ ...issue, hint: `run: 19' 7 3/8"` }) : good(runnerSite(job, run));
-  }
-  return job.surface === 'rug' ? rugSite(job) : good(clothSite(job));
+export const buildSite = (job: Job): Result<Site> => SITES[job.surface](job);
+
+function runnerOrMeasured(job: Job): Result<Site> {
+  const { run, measured } = job.site;
+  if (measured) return measuredRunner(job, measured);
+  const issue = {
+    code: 'site/run',
+    path: ['site', 'run'],
+    says: 'a runner needs its length from threshold to threshold',
+  };
+  return run === undefined ? bad({ ...issue, hint: `run: 19' 7 3/8"` }) : good(runnerSite(job, run));
 }
 
 /** The largest the work may become, as far as the job says; the least, where only its field is fixed. */

@@ -1,8 +1,9 @@
+import type { Surface } from '../job/job.ts';
 import type { Placing } from './placing.ts';
 
 /** What the room allows the work to be, on the axis the work is laid along. Lengths in mm. */
 export interface Site {
-  surface: 'runner' | 'rug' | 'floor-cloth';
+  surface: Surface;
   /** Across the axis. */
   across: Extent;
   /** Along the axis, from the near end to the far end. */

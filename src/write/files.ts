@@ -17,6 +17,8 @@ import { writeMarksLarge } from './marks-large.ts';
 import { writePlan } from './plan.ts';
 import { renderPng } from './png.ts';
 import { writeStencil } from './stencil.ts';
+import { surfaceEntries } from './surface-entries.ts';
+import { writeSurfaceFiles } from './surface-files.ts';
 import { writeTemplate } from './template.ts';
 import { tidySvg } from './tidy.ts';
 import { writeTiles } from './tiles/tiles-pdf.ts';
@@ -42,13 +44,13 @@ const PICTURE = 1600;
 
 /** Every file of a job, by name, in memory. */
 export async function writeFiles(finished: Finished): Promise<Map<string, string | Uint8Array>> {
-  const { job, motifs, fit, layout, drawing, repeat, schedule } = finished;
+  const { job, site, motifs, fit, layout, drawing, repeat, schedule } = finished;
   const { cutting } = job.stencil;
   const sheets = finished.sheets.map((sheet) => withCuts(sheet, cutting.entry));
   const films = filmsFor(sheets, job.stencil.sheet);
   const plan = await writePlan(drawing, layout, job, motifs);
   const files = new Map<string, string | Uint8Array>([
-    ['layout.json', writeLayout(layout, fit, job, motifs, sheets, films, drawing.lettering)],
+    ['layout.json', writeLayout(layout, fit, job, motifs, sheets, films, drawing.lettering, surfaceEntries(job, site, layout))],
     ['plan.svg', plan],
     ['plan.png', await renderPng(plan, PICTURE)],
     ['marks.csv', writeMarks(schedule, job)],
@@ -62,6 +64,7 @@ export async function writeFiles(finished: Finished): Promise<Map<string, string
     for (const [at, film] of films.entries())
       files.set(filmFile(at + 1), await tidySvg(writeFilm(film, sheets, cutting)));
   }
+  for (const [name, content] of await writeSurfaceFiles(finished)) files.set(name, content);
   const tiles = await writeTiles(finished);
   if (tiles) files.set('tiles.pdf', tiles);
   for (const [name, text] of await writeTileDrawings(finished)) files.set(name, text);

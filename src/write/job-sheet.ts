@@ -1,7 +1,8 @@
 import type { Motifs } from '../compose/compose.ts';
 import type { Drawing } from '../compose/drawing.ts';
 import type { Layout } from '../fit/layout.ts';
-import type { Job, Surface } from '../job/job.ts';
+import type { Job } from '../job/job.ts';
+import { SURFACE_WORDS } from '../job/surface-words.ts';
 import type { Schedule } from '../marks/schedule.ts';
 import type { Site } from '../site/site.ts';
 import type { Film } from '../stencil/films.ts';
@@ -33,8 +34,6 @@ export interface JobSheetInput {
   films: Film[];
   schedule: Schedule;
 }
-
-const SURFACE: Record<Surface, string> = { runner: 'Runner', rug: 'Painted rug', 'floor-cloth': 'Floor cloth' };
 
 /** The largest the plan may stand on the first page, mm, and the lettering it should have there. */
 const ROOM = { tall: { across: 100, along: 186 }, wide: { across: 184, along: 112 } };
@@ -80,7 +79,7 @@ export async function writeJobSheet(input: JobSheetInput): Promise<string> {
     `${title}: job sheet`,
     styleOf(job.system === 'inch' ? 'letter' : 'A4'),
     [
-      `<header><div class="head"><h1>${title}</h1><div class="kind">${SURFACE[job.surface]}, job sheet</div></div>`,
+      `<header><div class="head"><h1>${title}</h1><div class="kind">${SURFACE_WORDS[job.surface].heading}, job sheet</div></div>`,
       `<p class="says">${setFractions(layout.says)}</p>${figures(layout, job, motifs.field, readings)}</header>`,
       '<main>',
       `<div class="first"><div class="plan">${plan}</div><div class="lists">${notes}${colourTable(drawing, job)}${materials(drawing, job, sheets, films, readings)}${printing(job, layout, sheets)}</div></div>`,

@@ -84,6 +84,8 @@ export function writeLayout(
   sheets: Sheet[],
   films: Film[],
   lettering?: readonly Lettered[],
+  /** What the surface has to say of itself, by key. */
+  surfaceSays: Record<string, unknown> = {},
 ): string {
   const { title, name, surface, units, step } = job;
   const { bridge, window, gaps, lap, meeting } = job.stencil;
@@ -123,6 +125,7 @@ export function writeLayout(
       passes: sheet.passes.map((pass) => pass.map(({ turn, x, y, open }) => ({ turn, x, y, open }))),
     })),
     ...(print ? { print } : {}),
+    ...surfaceSays,
   };
   return asText(roundAll(lists));
 }

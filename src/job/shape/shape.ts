@@ -60,7 +60,8 @@ export function jobShape({ known, bare, partial = false }: ShapeContext) {
       ).optional(),
       surface: need(
         z.enum(SURFACES).meta({
-          description: 'A runner between two openings, a rug lying free in a room, or a floor cloth.',
+          description:
+            'What is painted: a runner between two openings, a rug lying free in a room, a floor cloth, a whole floor from wall to wall, a border along the walls of a room, or the risers or treads of stairs.',
           examples: ['runner'],
         }),
       ),
