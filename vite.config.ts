@@ -20,6 +20,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     // Ready to run as it is; reading through it would take seconds in every test file.
     server: { deps: { external: [/pdf-lib\.esm/] } },
+    // Test files share what they have loaded; nothing in the engine keeps state that a test could see.
+    isolate: false,
     // Every core: one that is left free, as is usual, would be half of two.
     maxWorkers: '100%',
     globalSetup: ['tests/cli/build.ts'],
