@@ -85,7 +85,8 @@ export async function fitJob(text: string, file: string, most = 10, assets?: Ass
   if (!drawings.ok) return drawings;
   const own = drawings.value;
   const motifs = findMotifs(job, (name) => own.get(name)?.motif ?? findMotif(name)!);
-  const fitted = fitLayouts(job, built.value, motifs, most);
+  const { fitStairs } = await import('./stairs/fit.ts');
+  const fitted = (job.surface === 'stairs' ? fitStairs : fitLayouts)(job, built.value, motifs, most);
   if (!fitted.ok) return fitted;
   const notes = [...own.values()].flatMap((drawing) => drawing.notes);
   const site = { ...built.value, notes: [...built.value.notes, ...notes] };
@@ -156,23 +157,36 @@ export async function makeFiles(text: string, file: string, choose = 1, assets?:
   const { sayBridges } = await import('./stencil/bridges/says.ts');
   const drawn = await drawBridged(fitted.value, layout, assets);
   if (!drawn.ok) return drawn;
-  const cut = await cutSheets(drawn.value.drawing, layout, job, motifs);
+  const { floor } = site;
+  const laid = floor && (await import('./compose/floor.ts'));
+  const drawing = { ...drawn.value.drawing, ...(floor && laid ? { marked: laid.markedOn(floor, layout, motifs.field) } : {}) };
+  const cut = await cutSheets(drawing, layout, job, motifs);
   if (!cut.ok) return proven(cut.issues, job);
+  const { sheetsOnFloor } = await import('./stencil/on-floor.ts');
+  const { scheduleFloor } = await import('./marks/floor/schedule.ts');
+  const sheets = floor && laid ? sheetsOnFloor(cut.value, await laid.clipToPattern(floor)) : cut.value;
   const { writeFiles } = await import('./write/files.ts');
+  const { sayPlaced } = await import('./site/say-placed.ts');
+  const { sayCloth } = await import('./cloth/says.ts');
+  const { sayFlight } = await import('./stairs/says.ts');
+  const { viewOf } = await import('./site/placed.ts');
+  const notes = [...site.notes, ...sayPlaced(site, job, layout), ...sayCloth(job, layout), ...sayFlight(job, layout)];
   const files = await writeFiles({
     job,
-    site,
+    site: { ...site, notes },
     motifs,
     fit,
     layout,
     ...drawn.value,
-    sheets: cut.value,
-    schedule: scheduleMarks(layout, job, motifs, drawn.value.drawing.lettering),
+    sheets,
+    schedule: floor
+      ? scheduleFloor(layout, job, floor, motifs.field)
+      : scheduleMarks(layout, job, motifs, drawn.value.drawing.lettering, viewOf(site, job, layout)),
   });
   return good({
     job,
     layout,
     files,
-    says: [...site.notes, layout.says, ...sayBridges(drawn.value.bridges, job.stencil)],
+    says: [...notes, layout.says, ...sayBridges(drawn.value.bridges, job.stencil)],
   });
 }

@@ -1,4 +1,5 @@
 import { SURFACES } from '../job/job.ts';
+import { MOST_STEPS } from '../job/shape/stairs.ts';
 import { allMotifs } from '../motif/library.ts';
 import type { Kind } from '../motif/motif.ts';
 import { nearestName } from '../motif/nearest.ts';
@@ -85,6 +86,16 @@ export function readMotifAnswer(text: string, kind: Kind, none: boolean): Answer
   if (!read.ok || read.text === 'none') return read;
   const motif = allMotifs().find((one) => one.name === read.text)!;
   return { ...read, says: `${motif.name}: ${motif.summary}` };
+}
+
+/** How many steps a flight has. */
+export function readStepsAnswer(text: string): Answer {
+  const read = parseNumber(text);
+  if (!read.ok) return read;
+  const { value } = read;
+  if (Number.isInteger(value) && value >= 1 && value <= MOST_STEPS)
+    return { ok: true, text: `${value}`, says: `${value}` };
+  return { ok: false, says: `${shown(text)} is no number of steps; a flight has 1 to ${MOST_STEPS}`, hint: '8' };
 }
 
 /** A count of whole or half repeats. */

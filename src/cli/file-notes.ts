@@ -2,6 +2,7 @@ import { writeTable } from './table.ts';
 
 const NOTES: [RegExp, string][] = [
   [/^job-sheet\.html$/, 'print this first: plan, marks, checks, order of work'],
+  [/^job-sheet\.pdf$/, 'the same over pages, for the printer'],
   [/^plan\.svg$/, 'the painted floor, drawn true to size'],
   [/^plan\.png$/, 'the same as a picture'],
   [/^stencil-.*\.svg$/, 'a sheet to cut, true to size'],

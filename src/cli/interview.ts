@@ -50,6 +50,11 @@ export function readOptions(options: Given): { given: Given; misuses: Misuse[] }
     if (!questions.some(({ of }) => of.some((one) => one === surface)))
       misuses.push({ says: `${optionOf(key)} does not belong to a ${surface}` });
   }
+  const walls = (['rightWall', 'farWall', 'leftWall', 'diagonal', 'otherDiagonal'] as const).find(
+    (key) => options[key],
+  );
+  if (walls !== undefined && options.nearWall === undefined)
+    misuses.push({ says: `--near-wall is missing, which goes with ${optionOf(walls)}` });
   for (const question of QUESTIONS) {
     if (question.empty === undefined && options[question.key] === undefined && isOpen(question, given))
       misuses.push({ says: `${missing(question)} is missing`, hint: question.asks });
@@ -59,8 +64,8 @@ export function readOptions(options: Given): { given: Given; misuses: Misuse[] }
 
 /** The unit of the first length given with one; inches when there is none. */
 function firstUnit(options: Given): string {
-  const { run, near, far, wide, long } = options;
-  for (const text of [run, near, far, wide, long]) {
+  const { run, near, far, wide, long, nearWall, roomAcross, riserWide } = options;
+  for (const text of [run, near, far, wide, long, nearWall, roomAcross, riserWide]) {
     if (text === undefined) continue;
     const read = readLengthAnswer(text, undefined);
     if (read.ok && read.unit !== undefined) return read.unit;

@@ -1,4 +1,4 @@
-import type { Surface } from '../job/job.ts';
+import { SURFACES, type Surface } from '../job/job.ts';
 import type { Answers } from '../job/template.ts';
 import { allMotifs } from '../motif/library.ts';
 import type { Kind } from '../motif/motif.ts';
@@ -8,6 +8,7 @@ import {
   readCountAnswer,
   readLengthAnswer,
   readMotifAnswer,
+  readStepsAnswer,
   readSurfaceAnswer,
   readUnitAnswer,
 } from './answer.ts';
@@ -22,8 +23,17 @@ export interface Given {
   far?: string;
   wide?: string;
   long?: string;
+  nearWall?: string;
+  rightWall?: string;
+  farWall?: string;
+  leftWall?: string;
+  diagonal?: string;
+  otherDiagonal?: string;
   roomAcross?: string;
   roomAlong?: string;
+  steps?: string;
+  riserWide?: string;
+  riserHigh?: string;
   motif?: string;
   across?: string;
   border?: string;
@@ -52,7 +62,21 @@ const names = (kind: Kind): string =>
     .join(', ');
 
 /** The surfaces that a new file can be begun for. */
-export const ASKED: Surface[] = ['runner', 'rug', 'floor-cloth'];
+export const ASKED: readonly Surface[] = SURFACES;
+/** Those with a field, those with a border, those that may lie in a room of four walls. */
+const FIELDS = ASKED.filter((surface) => surface !== 'room-border');
+const BORDERED: Surface[] = ['runner', 'rug', 'floor-cloth'];
+const ROOMS: Surface[] = ['rug', 'floor'];
+const noWalls = ({ nearWall }: Given): boolean => nearWall === undefined;
+const hasWalls = ({ nearWall }: Given): boolean => nearWall !== undefined;
+
+const wall = (key: keyof Given, name: string): Question => ({
+  key,
+  of: ROOMS,
+  asks: `How long is the ${name} wall?`,
+  settled: noWalls,
+  read: length,
+});
 const FREE: Surface[] = ['rug', 'floor-cloth'];
 
 /** In the order they are put. */
@@ -60,7 +84,7 @@ export const QUESTIONS: Question[] = [
   {
     key: 'surface',
     of: ASKED,
-    asks: 'What will you paint: a runner, a rug or a floor-cloth?',
+    asks: `What will you paint: ${ASKED.slice(0, -1).join(', ')} or ${ASKED.at(-1)}?`,
     read: readSurfaceAnswer,
   },
   {
@@ -97,39 +121,97 @@ export const QUESTIONS: Question[] = [
   { key: 'wide', of: FREE, asks: 'How wide shall it be, over everything?', read: length },
   { key: 'long', of: FREE, asks: 'How long shall it be, over everything?', read: length },
   {
+    key: 'nearWall',
+    of: ROOMS,
+    asks: 'How long is the near wall, from corner to corner, where the room was measured by its four walls and a diagonal?',
+    empty: 'it was not',
+    settled: ({ roomAcross, roomAlong }) => roomAcross !== undefined || roomAlong !== undefined,
+    read: length,
+  },
+  wall('rightWall', 'right'),
+  wall('farWall', 'far'),
+  wall('leftWall', 'left'),
+  {
+    key: 'diagonal',
+    of: ROOMS,
+    asks: 'How long is the diagonal from the near left corner to the far right one?',
+    settled: noWalls,
+    read: length,
+  },
+  {
+    key: 'otherDiagonal',
+    of: ROOMS,
+    asks: 'How long is the other diagonal?',
+    empty: 'not measured',
+    settled: noWalls,
+    read: length,
+  },
+  {
     key: 'roomAcross',
     of: ['rug'],
     asks: 'How wide is the room it lies in, wall to wall?',
     empty: 'not known',
+    settled: hasWalls,
     read: length,
   },
   {
+    key: 'roomAcross',
+    of: ['floor'],
+    asks: 'How wide is the room, wall to wall?',
+    instead: 'nearWall',
+    settled: hasWalls,
+    read: length,
+  },
+  { key: 'roomAcross', of: ['room-border'], asks: 'How wide is the room, wall to wall?', read: length },
+  {
     key: 'roomAlong',
-    of: ['rug'],
+    of: ['rug', 'floor', 'room-border'],
     asks: 'How long is the room?',
     settled: ({ roomAcross }) => roomAcross === undefined,
     read: length,
   },
+  { key: 'steps', of: ['stairs'], asks: 'How many steps has the flight?', read: readStepsAnswer },
+  { key: 'riserWide', of: ['stairs'], asks: 'How wide is a riser, from side to side?', read: length },
+  {
+    key: 'riserHigh',
+    of: ['stairs'],
+    asks: 'How high is the lowest riser, from the tread below to the nosing above?',
+    read: length,
+  },
   {
     key: 'motif',
-    of: ASKED,
+    of: FIELDS,
     asks: `Which motif for the field: ${names('field')}?`,
     empty: 'diamond',
     read: (text) => readMotifAnswer(text, 'field', false),
   },
   {
     key: 'across',
-    of: ASKED,
+    of: FIELDS,
     asks: 'How many repeats across?',
     empty: 'as many as fit best',
     read: readCountAnswer,
   },
   {
     key: 'border',
-    of: ASKED,
+    of: BORDERED,
     asks: `Which motif for the border: ${names('border')} or none?`,
     empty: 'plain-band',
     read: (text) => readMotifAnswer(text, 'border', true),
+  },
+  {
+    key: 'border',
+    of: ['stairs'],
+    asks: `Which motif for a border: ${names('border')} or none?`,
+    empty: 'none',
+    read: (text) => readMotifAnswer(text, 'border', true),
+  },
+  {
+    key: 'border',
+    of: ['room-border'],
+    asks: `Which motif: ${names('border')}?`,
+    empty: 'sawtooth',
+    read: (text) => readMotifAnswer(text, 'border', false),
   },
 ];
 
@@ -145,6 +227,12 @@ const some = <T extends object>(values: T): { [K in keyof T]?: NonNullable<T[K]>
 /** The answers as the writer of job files takes them. Those that must be there are. */
 export function toAnswers(given: Given, title: string): Answers {
   const { surface, units, run, near, far, wide, long, roomAcross, roomAlong, motif, across, border } = given;
+  const { nearWall, rightWall, farWall, leftWall, diagonal, otherDiagonal, steps, riserWide, riserHigh } = given;
+  const walls =
+    nearWall && rightWall && farWall && leftWall && diagonal
+      ? { near: nearWall, right: rightWall, far: farWall, left: leftWall, diagonal, ...some({ other: otherDiagonal }) }
+      : undefined;
+  const flight = steps && riserWide && riserHigh ? { count: steps, across: riserWide, high: riserHigh } : undefined;
   const room =
     roomAcross !== undefined && roomAlong !== undefined ? { across: roomAcross, along: roomAlong } : undefined;
   const overall = wide !== undefined || long !== undefined ? some({ across: wide, along: long }) : undefined;
@@ -153,6 +241,6 @@ export function toAnswers(given: Given, title: string): Answers {
     surface: surface as Surface,
     units: (units ?? 'in') as Unit,
     motif: motif ?? 'diamond',
-    ...some({ run, near, far, room, overall, across, border }),
+    ...some({ run, near, far, room, walls, steps: flight, overall, across, border }),
   };
 }

@@ -1,6 +1,8 @@
+import { sayCloth } from '../cloth/says.ts';
 import type { Fit, Layout, Pair } from '../fit/layout.ts';
 import type { Job } from '../job/job.ts';
 import type { Site } from '../site/site.ts';
+import { sayFlight } from '../stairs/says.ts';
 import { writeLength } from '../units/index.ts';
 import type { Inks } from './inks.ts';
 import { wrap, writeTable } from './table.ts';
@@ -42,13 +44,19 @@ function table(rows: string[][]): string[] {
   );
 }
 
+/** What is known of the place, and what the best layout makes of it. */
+function notesOf(job: Job, site: Site, { layouts }: Fit): string[] {
+  const best = layouts[0];
+  return best ? [...site.notes, ...sayCloth(job, best), ...sayFlight(job, best)] : site.notes;
+}
+
 /**
  * The best layouts as a person reads them: a row of numbers, the line that explains it, and what the search covered.
  * @param room how many characters a line may hold
  */
 export function writeFit({ job, site, fit }: { job: Job; site: Site; fit: Fit }, inks: Inks, room: number): string {
   const [head = '', ...rows] = table(fit.layouts.map((layout) => row(layout, job)));
-  const lines = [inks.strong(job.title), ...site.notes.flatMap((note) => wrap(note, room, 0)), '', inks.faint(head)];
+  const lines = [inks.strong(job.title), ...notesOf(job, site, fit).flatMap((note) => wrap(note, room, 0)), '', inks.faint(head)];
   for (const [at, layout] of fit.layouts.entries()) {
     lines.push(inks.strong(rows[at]!), ...wrap(layout.says, room, 4).map(inks.faint));
   }

@@ -60,6 +60,8 @@ export interface Drawing {
   /** Outer and inner edge of the second border, where there is one. */
   innerBorder?: { outer: Box; inner: Box };
   field: Box;
+  /** Lines between repeats are marked in here only, where walls end them; everywhere without it. */
+  marked?: Box;
   /** The lines of lettering and the rooms that repeats made for them, in the order of the job. */
   lettering?: Lettered[];
   regions: Region[];

@@ -4,6 +4,7 @@ import type { Site } from '../site/site.ts';
 import { writeLength } from '../units/index.ts';
 import { buildLayout } from './build.ts';
 import { countCombinations } from './count.ts';
+import { fitFloor } from './floor/fit.ts';
 import type { Fit } from './layout.ts';
 import { nearestThatFits } from './nearest.ts';
 import { fieldBounds } from './pitches.ts';
@@ -18,6 +19,7 @@ import { search } from './search.ts';
  * Issues: `fit/room` (border and reserves leave no field), `fit/none` (nothing lands within the limits; says what would).
  */
 export function fitLayouts(job: Job, site: Site, motifs: Motifs, most = 10): Result<Fit> {
+  if (site.floor) return fitFloor(job, site.floor, motifs, most);
   const problem = poseProblem(job, site, motifs);
   for (const direction of ['across', 'along'] as const) {
     const { overall } = problem[direction];

@@ -1,5 +1,6 @@
 import type { Job, Range, Way } from '../job/job.ts';
 import type { Motif } from '../motif/motif.ts';
+import { hasFreeEnds } from '../site/free-ends.ts';
 import type { Site } from '../site/site.ts';
 import { boundPitches } from './pitches.ts';
 import type { AxisProblem, Edging, FitProblem, Motifs } from './problem.ts';
@@ -12,7 +13,7 @@ export const MOST_REPEATS = 10_000;
 const fixed = (value: number): Range => ({ from: value, to: value });
 
 /** What holds where the job is silent: a repeat between 2 and 18 in (5 and 45 cm), 6 in (15 cm) if nothing speaks against it. */
-const DEFAULT_PITCH = {
+export const DEFAULT_PITCH = {
   inch: { from: 2 * 25.4, to: 18 * 25.4, wish: 6 * 25.4 },
   metric: { from: 50, to: 450, wish: 150 },
 };
@@ -32,7 +33,7 @@ function kept(ways: FitWay[][], landing: Job['field']['landing']): FitWay[][] {
 function sizeOf(job: Job, site: Site, direction: 'across' | 'along'): { overall?: Range; field?: Range } {
   const field = job.field.size[direction];
   if (field) return { field };
-  const overall = job.overall[direction];
+  const overall = site[direction].size ?? job.overall[direction];
   if (overall) return { overall };
   const { cover, space } = site[direction];
   if (cover !== undefined) return { field: fixed(cover) };
@@ -40,7 +41,7 @@ function sizeOf(job: Job, site: Site, direction: 'across' | 'along'): { overall?
 }
 
 /** Only the ends of a runner, inside its run. */
-const hasGaps = (job: Job, direction: 'across' | 'along'): boolean => direction === 'along' && job.surface === 'runner';
+const hasGaps = (job: Job, direction: 'across' | 'along'): boolean => direction === 'along' && job.surface === 'runner' && !hasFreeEnds(job);
 
 /** One that has no mirror across its run looks another way at its ends than at its start. */
 const runsOneWay = (motif: Motif): boolean => motif.lines.across.mirrors.length === 0;
@@ -62,7 +63,7 @@ const withInner = (reserve: Range, inner: Job['inner']): Range => {
 };
 
 /** The ways the field lands, with what is laid over it: alternate repeats, and a medallion that takes a whole number of repeats' room. */
-function waysOf(job: Job, { field, other }: Motifs, direction: 'across' | 'along'): FitWay[][] {
+export function waysOf(job: Job, { field, other }: Motifs, direction: 'across' | 'along'): FitWay[][] {
   const { alternation } = job.field;
   const turns = alternation && alternation.by !== (direction === 'across' ? 'row' : 'column');
   const lines = other ? together(field.lines[direction], other.lines[direction]) : field.lines[direction];

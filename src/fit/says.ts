@@ -4,7 +4,7 @@ import { writeLength } from '../units/index.ts';
 import type { Layout } from './layout.ts';
 import type { Motifs } from './problem.ts';
 
-const halves = (count: number): string => (Number.isInteger(count) ? String(count) : `${Math.floor(count) || ''}½`);
+export const halves = (count: number): string => (Number.isInteger(count) ? String(count) : `${Math.floor(count) || ''}½`);
 
 function saysLanding({ landing }: Layout): string {
   if (landing.left === landing.near) return `${landing.left} at every edge`;
@@ -21,7 +21,7 @@ function saysCount(layout: Layout, { field }: Motifs): string {
   return `${count}, ${saysLanding(layout)}`;
 }
 
-function saysSize({ pitch, stretch }: Layout, { counts }: Motif, length: (mm: number) => string): string {
+export function saysSize({ pitch, stretch }: Layout, { counts }: Motif, length: (mm: number) => string): string {
   const size = `${length(pitch.across / (counts?.across ?? 1))} across by ${length(pitch.along / (counts?.along ?? 1))} along`;
   return `each ${size}, ${saysStretch(stretch)}`;
 }
@@ -40,7 +40,7 @@ function saysBorder(layout: Layout, length: (mm: number) => string): string {
   return `border ${length(layout.border)} all round${repeats}`;
 }
 
-function saysMarks(layout: Layout, job: Job, length: (mm: number) => string): string {
+export function saysMarks(layout: Layout, job: Job, length: (mm: number) => string): string {
   const { across, along } = layout.marks;
   const step = job.step === 1 ? 'a whole millimetre' : 'a mark of the tape';
   const said: string[] = [];

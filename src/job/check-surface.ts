@@ -3,7 +3,7 @@ import type { System } from '../units/index.ts';
 import type { MeasuredRoom, Surface, Wall } from './job.ts';
 import type { Wishes } from './shape/shape.ts';
 import { checkFloor } from './surface/floor.ts';
-import { checkRoomBorder } from './surface/room-border.ts';
+import { checkRoomBorder, needsField, notRoomBorder } from './surface/room-border.ts';
 import { checkStairs } from './surface/stairs.ts';
 import { SURFACE_WORDS } from './surface-words.ts';
 import type { Path } from './tree.ts';
@@ -29,13 +29,40 @@ const OWN: Partial<Record<Surface, Check>> = {
 
 /** What a surface needs, and what another surface would need. */
 export function checkSurface(wishes: Wishes, system: System): Issue[] {
-  const { surface, site, overall, field } = wishes;
-  if (surface === undefined) return [];
-  const own = OWN[surface];
-  if (own) return own(wishes, system);
+  const { surface } = wishes;
+  if (surface === undefined) return needsField(wishes);
+  const own = OWN[surface] ?? checkRectangle;
+  const foreign = surface === 'room-border' ? [] : notRoomBorder(wishes, SURFACE_WORDS[surface].inText);
+  return [...needsField(wishes), ...foreign, ...own(wishes, system), ...placeOnly(wishes)];
+}
+
+/** Only a rug is told where it lies, and only in a room of four walls. */
+function placeOnly(wishes: Wishes): Issue[] {
+  const { surface, site } = wishes;
+  if (site?.place === undefined || surface === undefined) return [];
+  if (surface !== 'rug')
+    return [
+      issue(
+        'job/not-here',
+        ['site', 'place'],
+        `site.place has no meaning for ${SURFACE_WORDS[surface].inText}`,
+        'surface: rug, or leave it out',
+      ),
+    ];
+  if (measuredRoomOf(wishes) || site.place.way === 'centred') return [];
+  return [missing(['site', 'room'], 'the four walls are missing, from which site.place is measured', WALLS_EXAMPLE)];
+}
+
+const WALLS_EXAMPLE = `room: { near: 12' 1/4", right: 10' 0 1/4", far: 12' 1/2", left: 10', diagonals: { near-left to far-right: 15' 7 1/2" } }`;
+
+/** What a runner, a rug and a floor cloth need. */
+function checkRectangle(wishes: Wishes, system: System): Issue[] {
+  const { site, overall, field } = wishes;
+  const surface = wishes.surface as Surface;
   const notHere = (path: Path, instead: string): Issue =>
     issue('job/not-here', path, `${path.join('.')} has no meaning for ${SURFACE_WORDS[surface].inText}`, instead);
   const issues: Issue[] = [];
+  if (surface === 'runner' && site?.run === undefined && overall?.along !== undefined) return checkFreeRunner(wishes);
   if (surface === 'runner') {
     const measured = measuredRoomOf(wishes);
     if (measured) issues.push(...checkThresholds(wishes, measured));
@@ -88,6 +115,30 @@ export function checkSurface(wishes: Wishes, system: System): Issue[] {
   return issues;
 }
 
+/** A runner that lies in a hall with its ends free needs a width; a room only where it is placed in it. */
+function checkFreeRunner(wishes: Wishes): Issue[] {
+  const { site, overall, field } = wishes;
+  const issues: Issue[] = [];
+  const measured = measuredRoomOf(wishes);
+  const isWide = overall?.across !== undefined || field?.size?.across !== undefined;
+  if (!isWide && (measured || site?.openings === undefined))
+    issues.push(
+      missing(['overall', 'across'], 'a runner with free ends needs a width of its own', 'across: 30" to 34"'),
+    );
+  for (const key of ['end gap', 'site'] as const) {
+    if (key === 'end gap' ? wishes[key] === undefined : site?.['run at sides'] === undefined) continue;
+    const path = key === 'site' ? ['site', 'run at sides'] : [key];
+    const says = `${path.join('.')} has no meaning for a runner with free ends; overall.along is its length`;
+    issues.push(issue('job/not-here', path, says, 'site.run in place of overall.along, or leave it out'));
+  }
+  if (site?.room !== undefined && !measured)
+    issues.push(
+      issue('job/not-here', ['site', 'room'], 'a runner lies in a room told by its four walls', 'leave it out'),
+    );
+  issues.push(...checkRoom(wishes));
+  return issues;
+}
+
 /** A runner in a room of four walls lies between an opening in the near wall and one in the far wall. */
 function checkThresholds({ site }: Wishes, { openings }: MeasuredRoom): Issue[] {
   const has = (wall: Wall) => openings.some((opening) => opening.wall === wall);
@@ -109,7 +160,8 @@ function checkRoom(wishes: Wishes): Issue[] {
   const { site } = wishes;
   const measured = measuredRoomOf(wishes);
   const issues: Issue[] = [];
-  if (site?.openings !== undefined && !Array.isArray(site.openings))
+  const isRunner = wishes.surface === 'runner';
+  if (site?.openings !== undefined && !Array.isArray(site.openings) && (measured || !isRunner))
     issues.push(
       measured
         ? issue(
@@ -126,7 +178,6 @@ function checkRoom(wishes: Wishes): Issue[] {
           ),
     );
   if (!measured) {
-    const wall = `room: { near: 12' 1/4", right: 10' 0 1/4", far: 12' 1/2", left: 10', diagonals: { near-left to far-right: 15' 7 1/2" } }`;
     const told = (['openings', 'obstacles', 'axis'] as const).filter(
       (key) => site?.[key] !== undefined && (key !== 'openings' || Array.isArray(site.openings)),
     );
@@ -136,7 +187,7 @@ function checkRoom(wishes: Wishes): Issue[] {
           'job/missing',
           ['site', 'room'],
           `the four walls are missing, from which ${told.map((key) => `site.${key}`).join(' and ')} ${told.length > 1 ? 'are' : 'is'} measured`,
-          wall,
+          WALLS_EXAMPLE,
         ),
       );
   }

@@ -14,6 +14,10 @@ export interface Range {
 export const SURFACES = ['runner', 'rug', 'floor-cloth', 'floor', 'room-border', 'stairs'] as const;
 export type Surface = (typeof SURFACES)[number];
 
+/** What the paint goes on, and what thins it. */
+export const FLOORS = ['bare wood', 'painted', 'varnished', 'concrete', 'canvas'] as const;
+export const PAINTS = ['water-based', 'oil'] as const;
+
 /** The walls of a room and its corners, named as one stands at the near wall and looks along the work. */
 export type Wall = 'near' | 'right' | 'far' | 'left';
 export type Corner = 'near-left' | 'near-right' | 'far-right' | 'far-left';
@@ -48,6 +52,12 @@ export type AxisWish =
   | { way: 'boards'; wall: Wall; turn: number }
   | { way: 'boards'; corner: Corner; line: [Place, Place] };
 
+/** Where a rug lies in a room of four walls. `off`: from the wall to its edge; `chairs`: how far behind the table's edge they stand when pulled out, mm. */
+export type RugPlace =
+  | { way: 'centred' }
+  | { way: 'wall'; wall: Wall; off: number }
+  | { way: 'table'; corner: Corner; outline: Place[]; chairs?: number };
+
 /** The run of a runner from threshold to threshold, at the left, centre and right of the openings, mm. */
 export interface Runs {
   left: number;
@@ -65,9 +75,69 @@ export interface MeasuredRoom {
   axis?: AxisWish;
 }
 
+/** A wall of a room of right angles, as one walks round it with the wall at one's left hand; `corner` is how one turns at its end. Length in mm. */
+export interface RoomWall {
+  name: string;
+  length: number;
+  corner: 'inside' | 'outside';
+}
+
+/** A door by the edges of its casing, from the beginning of its wall, mm. `wall` counts from 0. */
+export interface RoomDoor {
+  wall: number;
+  starts: number;
+  ends: number;
+}
+
+/** A border along the walls of a room. */
+export interface RoomBorder {
+  /** The same pitch on every wall, or the nearest to true on each. */
+  pitch: 'one' | 'each wall';
+  /** Whether it stops at a whole repeat before a casing, or runs on past it. */
+  atDoors: 'stop' | 'run on';
+  /** Plain strip between wall and border, mm. */
+  strip: Range;
+}
+
 /** Papers that pages are printed on. */
 export const PAPERS = ['letter', 'A4', 'legal', 'A3', 'tabloid'] as const;
 export type Paper = (typeof PAPERS)[number];
+
+/** How wide and how long, mm. */
+export interface Size {
+  across: number;
+  along: number;
+}
+
+/** A floor cloth as canvas: what is turned under, what it shrinks by, what it is cut from. Lengths in mm. */
+export interface Cloth {
+  hem: number;
+  corners: 'mitred' | 'folded';
+  /** Left all round while it is sized and primed, cut off square after it. */
+  trim: number;
+  /** A trial piece of the canvas across and along the roll, before sizing and after. */
+  swatch?: { before: Size; after: Size };
+  /** The widths it is sold in, ascending, and what is cut off at each side of them. */
+  rolls: number[];
+  waste: number;
+}
+
+/** One step of a flight: its upright and its top, each so wide and so high or deep. Lengths in mm. */
+export interface Step {
+  riser?: Size;
+  tread?: Size;
+}
+
+/** What is painted of a flight, and where the panel stands on each step. Lengths in mm. */
+export interface Stairs {
+  painted: 'risers' | 'treads';
+  /** In the middle of the step, or on the line of the tread below. */
+  stands: 'middle' | 'foot';
+  /** Plain strips left and right of the panel, and above or behind it. */
+  margin: { sides: Range; risers: Range; treads: Range };
+  /** Plain strip at the front of a tread. */
+  nosing: number;
+}
 
 export interface MotifChoice {
   motif: string;
@@ -142,6 +212,8 @@ export interface Job {
   /** The finest mark the tape is read to, mm (1/16 in or 1 mm unless stated). */
   step: number;
   surface: Surface;
+  /** What the person knows of what lies under the paint. `built`: the year of the house. */
+  underfoot?: { is?: (typeof FLOORS)[number]; built?: number; paint?: (typeof PAINTS)[number] };
   site: {
     /** Runner: threshold to threshold, the least of what was measured; in a measured room it may be left open. */
     run?: number;
@@ -153,9 +225,18 @@ export interface Job {
     room?: { across: number; along: number };
     /** Rug and runner: the room, measured all round. */
     measured?: MeasuredRoom;
+    /** Room border: the walls in turn, and the doors in them. */
+    walls?: RoomWall[];
+    doors?: RoomDoor[];
+    /** Rug: where it lies in that room; centred unless told otherwise. */
+    place?: RugPlace;
+    /** Stairs: the steps, from the bottom up. */
+    steps?: Step[];
   };
   /** Size over everything, border and reserves included. */
   overall: { across?: Range; along?: Range };
+  cloth?: Cloth;
+  stairs?: Stairs;
   /** Plain strip left at both ends of a runner, inside the run. */
   endGap: Range;
   field: MotifChoice & {
@@ -175,6 +256,7 @@ export interface Job {
   /** `motif` is `none` for work without a border; its width is then 0. */
   border: MotifChoice & Way & { width: Range; stretch: Range; corner: MotifChoice };
   inner?: InnerBorder;
+  roomBorder?: RoomBorder;
   reserve: { across: Range; along: Range };
   /** Colour names and their hex values, and the name given to each part. */
   palette: Record<string, string>;

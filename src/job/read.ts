@@ -15,6 +15,8 @@ import { drawingsIn } from './own-drawings.ts';
 import { without } from './prune.ts';
 import { type JsonSchema, jobSchema } from './schema.ts';
 import { jobShape, type Wishes } from './shape/shape.ts';
+import { checkCloth } from './surface/cloth.ts';
+import { checkStairKeys } from './surface/stairs.ts';
 import { type Parsed, type Path, parseTree, type Tree } from './tree.ts';
 import { writingOf } from './writing.ts';
 
@@ -50,6 +52,8 @@ export function readJob(text: string, file: string, library: MotifList): Result<
   const silent = (path: Path): boolean => !told.some((issue) => meets(issue.path, path));
   const more = [
     ...checkSurface(wishes, writing.system),
+    ...checkCloth(wishes, writing),
+    ...checkStairKeys(wishes),
     ...checkSizes(wishes, writing),
     ...checkPairings(wishes, known),
     ...checkLettering(wishes),

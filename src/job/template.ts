@@ -1,6 +1,6 @@
 import { type System, systemOf, type Unit } from '../units/index.ts';
 import { PALETTE } from './colours.ts';
-import type { Surface } from './job.ts';
+import { SURFACES, type Surface } from './job.ts';
 import { writeScalar } from './scalar.ts';
 import { SURFACE_WORDS } from './surface-words.ts';
 
@@ -13,10 +13,15 @@ export interface Answers {
   run?: string;
   near?: string;
   far?: string;
-  /** Rug: the room. */
+  /** Rug, whole floor, room border: the room, wall to wall. */
   room?: { across: string; along: string };
+  /** Rug and whole floor, in place of that: four walls, and one diagonal or both. */
+  walls?: { near: string; right: string; far: string; left: string; diagonal: string; other?: string };
+  /** Stairs: how many risers of one size. */
+  steps?: { count: string; across: string; high: string };
   /** Rug and floor cloth; a runner may have `across`. */
   overall?: { across?: string; along?: string };
+  /** Motif of the field; a room border has none. */
   motif: string;
   /** Repeats across. */
   across?: string;
@@ -57,22 +62,77 @@ const pair = (values: { [key: string]: string | undefined }): string =>
     .map(([key, value]) => `${key}: ${writeScalar(value!)}`)
     .join(', ')} }`;
 
-function siteLines({ surface, run, near, far, room, overall }: Answers, usual: (typeof USUAL)[System]): string[] {
+const EXAMPLE = {
+  inch: {
+    doors: '[{ wall: 4, starts: 20", ends: 52" }]',
+    opening: '[{ wall: near, starts: 20", ends: 52" }]',
+    strip: '2" to 6"',
+    margin: '{ sides: 1/2" to 3", risers: 1/4" to 1 1/2" }',
+  },
+  metric: {
+    doors: '[{ wall: 4, starts: 50 cm, ends: 132 cm }]',
+    opening: '[{ wall: near, starts: 50 cm, ends: 132 cm }]',
+    strip: '50 to 150 mm',
+    margin: '{ sides: 12 to 75 mm, risers: 6 to 40 mm }',
+  },
+};
+
+/** The room: the walls of a room border in turn, four walls with a diagonal, or wall to wall. */
+function roomLines({ surface, room, walls, units }: Answers): string[] {
+  const example = EXAMPLE[systemOf(units)];
+  if (room && surface === 'room-border') {
+    const each = [room.along, room.across, room.along, room.across].map((length) => `    - ${pair({ length })}`);
+    return [
+      line('  walls:', 'in turn, from the near left corner up the left wall'),
+      ...each,
+      line(`  # doors: ${example.doors}`, 'edges of the casing'),
+    ];
+  }
+  if (walls) {
+    const { diagonal, other, ...sides } = walls;
+    return [
+      line('  room:', 'from corner to corner'),
+      ...Object.entries(sides).map(([side, length]) => `    ${side}: ${writeScalar(length)}`),
+      line('    diagonals:', 'with both, a wrong reading is found'),
+      `      near-left to far-right: ${writeScalar(diagonal)}`,
+      ...(other === undefined ? [] : [`      near-right to far-left: ${writeScalar(other)}`]),
+      line(`  # openings: ${example.opening}`, 'edges of the casing'),
+      line('  # axis: { parallel to: left }', 'what the work is laid along'),
+    ];
+  }
+  return room ? [line(`  room: ${pair(room)}`, 'wall to wall')] : [];
+}
+
+function siteLines(answers: Answers, usual: (typeof USUAL)[System]): string[] {
+  const { surface, run, near, far, steps, overall } = answers;
   const site: string[] = [];
   if (run !== undefined) site.push(line(`  run: ${writeScalar(run)}`, 'from threshold to threshold'));
   const openings = near ?? far;
   if (openings !== undefined)
     site.push(line(`  openings: ${pair({ near: near ?? far, far: far ?? near })}`, 'widths over the casings'));
-  if (room) site.push(line(`  room: ${pair(room)}`, 'wall to wall'));
+  site.push(...roomLines(answers));
+  if (steps) {
+    const { count, ...riser } = steps;
+    site.push(line(`  steps: ${writeScalar(count)}`, 'or a list, each step as measured'));
+    site.push(line(`  riser: ${pair(riser)}`, 'side to side, tread to nosing'));
+  }
   const lines = site.length > 0 ? ['site:', ...site] : [];
   const sized = overall && (overall.across !== undefined || overall.along !== undefined);
   if (sized) lines.push(line(`overall: ${pair(overall)}`, 'over everything; a range is A to B'));
   else if (surface === 'runner')
     lines.push(line(`# overall: ${usual.overall}`, 'a width over everything, instead of the openings'));
+  if (surface === 'stairs') lines.push('', ...stairsLines(answers));
   return lines;
 }
 
-function fieldLines({ motif, across }: Answers, usual: (typeof USUAL)[System]): string[] {
+const stairsLines = ({ units }: Answers): string[] => [
+  'stairs:',
+  line('  painted: risers', 'risers or treads'),
+  line(`  # margin: ${EXAMPLE[systemOf(units)].margin}`, 'plain strips round the panel'),
+];
+
+function fieldLines({ surface, motif, across }: Answers, usual: (typeof USUAL)[System]): string[] {
+  if (surface === 'room-border') return [];
   const repeats = across === undefined ? '  # repeats: { across: 5 }' : `  repeats: { across: ${writeScalar(across)} }`;
   return [
     'field:',
@@ -80,11 +140,17 @@ function fieldLines({ motif, across }: Answers, usual: (typeof USUAL)[System]): 
     line(repeats, 'how many; whole or half ones, or A to B'),
     line(`  # pitch: { across: ${usual.pitch} }`, 'size of one repeat'),
     line('  # stretch: 0.95 to 1.05', '1 keeps squares square'),
-    line('  # landing: either', 'whole, half or either'),
+    ...(surface === 'floor' ? [] : [line('  # landing: either', 'whole, half or either')]),
+    '',
   ];
 }
 
-function borderLines({ border = 'plain-band' }: Answers, usual: (typeof USUAL)[System]): string[] {
+/** The border of a surface where none is named. */
+const usualBorder = (surface: Surface): string =>
+  surface === 'stairs' ? 'none' : surface === 'room-border' ? 'sawtooth' : 'plain-band';
+
+function borderLines({ surface, border = usualBorder(surface) }: Answers, usual: (typeof USUAL)[System]): string[] {
+  if (surface === 'floor') return [];
   if (border === 'none') return [line('border: none', 'or the name of a motif')];
   return [
     'border:',
@@ -93,6 +159,15 @@ function borderLines({ border = 'plain-band' }: Answers, usual: (typeof USUAL)[S
     line('  # stretch: 0.85 to 1.15', 'of the repeats of the border'),
     line('  # corner: plain', 'motif of the corner blocks'),
   ];
+}
+
+function reserveLine({ surface, units }: Answers, usual: (typeof USUAL)[System]): string {
+  if (surface === 'room-border')
+    return line(`# reserve: ${EXAMPLE[systemOf(units)].strip}`, 'plain strip between wall and border');
+  return line(
+    `# reserve: ${usual.reserve}`,
+    surface === 'floor' ? 'plain strip at the walls' : 'plain strip between field and border',
+  );
 }
 
 /**
@@ -111,15 +186,14 @@ export function writeJobFile(answers: Answers): string {
     line(`title: ${writeScalar(title)}`, 'names the folder as well'),
     line(`units: ${units}`, 'what a number without a unit means'),
     line(`# tape: ${usual.tape}`, 'the finest mark you read'),
-    line(`surface: ${surface}`, 'runner, rug or floor-cloth'),
+    line(`surface: ${surface}`, SURFACES.join(', ')),
     '',
     ...siteLines(answers, usual),
     ...(surface === 'runner' ? [line(`# end gap: ${usual.gap}`, 'left plain at both ends')] : []),
     '',
     ...fieldLines(answers, usual),
-    '',
     ...borderLines(answers, usual),
-    line(`# reserve: ${usual.reserve}`, 'plain strip between field and border'),
+    reserveLine(answers, usual),
     '',
     `# palette: { ${palette.join(', ')} }`,
     '# colours: { ground: cream, field: navy, alternate: brick, border: navy, corner: brick }',

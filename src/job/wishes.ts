@@ -1,5 +1,5 @@
 import type { Motif, Turn } from '../motif/motif.ts';
-import type { MeasuredRoom, Range, Runs, Wall, Way } from './job.ts';
+import type { MeasuredRoom, Range, RoomBorder, Runs, Wall, Way } from './job.ts';
 import type { NamedMotif } from './motif-choice.ts';
 import type { Wishes } from './shape/shape.ts';
 import type { Path } from './tree.ts';
@@ -11,11 +11,14 @@ interface BorderWishes {
   corner?: NamedMotif | undefined;
   turn?: Turn | undefined;
   run?: Way['run'] | undefined;
+  pitch?: RoomBorder['pitch'] | undefined;
+  'at doors'?: RoomBorder['atDoors'] | undefined;
 }
 
 /** The border in its long form, whichever way it was written. */
-export function borderOf({ border }: Wishes): BorderWishes {
-  if (border === undefined) return {};
+export function borderOf({ border, surface }: Wishes): BorderWishes {
+  // A riser is low: only what is asked for is put round its panel.
+  if (border === undefined) return surface === 'stairs' || surface === 'floor' ? { motif: { name: 'none', settings: {} } } : {};
   return 'settings' in border ? { motif: border } : border;
 }
 

@@ -8,7 +8,7 @@ import { letteringAlong } from './lettering.ts';
 import { marksAt, type Place } from './place.ts';
 import type { GuideLine } from './schedule.ts';
 import { halfRoom, stripPlaces } from './strip.ts';
-import { limitsOf } from './words.ts';
+import { datumsOf } from './words.ts';
 
 /** Everything that is marked from the near end to the far end, mm from the near limit. */
 function alongPlaces(layout: Layout, job: Job, field?: Motif, lettering?: readonly Lettered[]): Place[] {
@@ -37,14 +37,14 @@ function alongPlaces(layout: Layout, job: Job, field?: Motif, lettering?: readon
   places.push({ at: fieldEnds, for: 'field ends' });
   for (const place of strip) places.push({ ...place, at: end - place.at });
   places.push({ at: end, for: 'work ends' });
-  if (gaps.far > 0) places.push({ at: end + gaps.far, for: limitsOf(job).far });
+  if (gaps.far > 0) places.push({ at: end + gaps.far, for: datumsOf(job).far });
   return places;
 }
 
 /** The axis and the two long edges of the work: the same distances on all three, so that lines snapped across join equal numbers. */
 export function alongLines(layout: Layout, job: Job, field?: Motif, lettering?: readonly Lettered[]): GuideLine[] {
   const marks = marksAt(alongPlaces(layout, job, field, lettering), job.step);
-  const { near } = limitsOf(job);
+  const { near } = datumsOf(job);
   const line = (name: string, says: string, datum: string): GuideLine => ({
     name,
     says,

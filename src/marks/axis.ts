@@ -1,11 +1,17 @@
 import type { Layout } from '../fit/layout.ts';
 import type { Job } from '../job/job.ts';
+import type { RoomView } from '../site/room-view.ts';
 import { marksAt } from './place.ts';
+import { roomLines } from './room.ts';
 import type { GuideLine } from './schedule.ts';
 
-/** Where the axis itself is found: the centre of each opening, or the middle of the work measured from the left wall. */
-export function axisLines(layout: Layout, job: Job): GuideLine[] {
+/**
+ * Where the axis itself is found: in a room measured all round along its near and far wall, otherwise at the centre of each opening, or at the
+ * middle of the work measured from the left wall.
+ */
+export function axisLines(layout: Layout, job: Job, view?: RoomView): GuideLine[] {
   const { openings, room } = job.site;
+  if (job.site.measured && view) return roomLines(layout, job, view);
   if (job.surface === 'runner' && openings) {
     return (['near', 'far'] as const).map((end) => ({
       name: `${end}-opening`,

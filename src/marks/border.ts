@@ -4,7 +4,7 @@ import type { Motif } from '../motif/motif.ts';
 import { joints } from './joints.ts';
 import { marksAt, type Place } from './place.ts';
 import type { GuideLine } from './schedule.ts';
-import { limitsOf } from './words.ts';
+import { datumsOf } from './words.ts';
 
 /** A border as it is marked: the first one, or the one inside it. Lengths in mm. */
 export interface Band extends Way {
@@ -98,7 +98,7 @@ export function borderLines(layout: Layout, job: Job, band: Band): GuideLine[] {
   const { name, motif, repeats } = band;
   if (motif?.made === 'tape' || !(repeats.across > 0 && repeats.along > 0)) return [];
   const words = wordsOf(band);
-  const { near } = limitsOf(job);
+  const { near } = datumsOf(job);
   const beside = name === 'border' ? 'edge' : `edge of the ${words}`;
   const squared = layout.gaps.near > 0 || name !== 'border' ? `${near}, squared across to the ` : `${near}, at the `;
   const reversing = reverses(band) ? ' The border reverses at the axis.' : '';

@@ -26,8 +26,8 @@ export interface GuideLine {
   name: string;
   says: string;
   datum: string;
-  /** `along` lines run near to far; `across` lines run to the left or right of the axis. */
-  runs: 'along' | 'left' | 'right';
+  /** `along` lines run from near to far, `near` ones the other way; lines across run to the left or right. */
+  runs: 'along' | 'near' | 'left' | 'right';
   marks: Mark[];
   /** A long line in parts that can be handled, each with its known total. */
   spans?: Span[];

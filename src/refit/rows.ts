@@ -1,7 +1,7 @@
 import type { Layout } from '../fit/layout.ts';
 import type { Job } from '../job/job.ts';
 import { joints } from '../marks/joints.ts';
-import { limitsOf } from '../marks/words.ts';
+import { datumsOf } from '../marks/words.ts';
 import type { Motif } from '../motif/motif.ts';
 
 /** The rows of a field from the near end on, as the marks count them. Lengths in mm from the near limit. */
@@ -22,5 +22,5 @@ export function rowsOf({ gaps, border, reserve, field, pitch, phase, work }: Lay
   const begins = gaps.near + border + reserve.along;
   const met = joints(field.along, pitch.along, phase.along, motif?.counts?.along).map(({ at }) => begins + at);
   const { each, many } = motif?.counts ?? { each: 'repeat', many: 'repeats' };
-  return { each, many, begins, ends: [...met, begins + field.along], across: work.across, from: limitsOf(job).near };
+  return { each, many, begins, ends: [...met, begins + field.along], across: work.across, from: datumsOf(job).near };
 }

@@ -2,13 +2,17 @@ import { bad, good, type Issue, type Result } from '../issue.ts';
 import type { Job, MeasuredRoom, Range, Surface } from '../job/job.ts';
 import { writeLength } from '../units/index.ts';
 import { floorSite } from './floor.ts';
+import { hasFreeEnds } from './free-ends.ts';
+import { isClear } from './largest.ts';
+import { lieOf } from './lie.ts';
 import { measuredRunner } from './measured-runner.ts';
-import { centredOn, placeRoom } from './placing.ts';
+import { type Placing, placeRoom } from './placing.ts';
 import { roomBorderSite } from './room-border.ts';
 import { runnerSite } from './runner.ts';
-import { sayClearances, sayPlacing } from './say-placing.ts';
+import { sayPlacing } from './say-placing.ts';
 import type { Extent, Site } from './site.ts';
 import { stairsSite } from './stairs.ts';
+import { outlineOf } from './walls.ts';
 
 type Way = 'across' | 'along';
 const WAYS: Way[] = ['across', 'along'];
@@ -30,6 +34,7 @@ export const buildSite = (job: Job): Result<Site> => SITES[job.surface](job);
 
 function runnerOrMeasured(job: Job): Result<Site> {
   const { run, measured } = job.site;
+  if (hasFreeEnds(job)) return measured ? measuredSite(job, withAxis(measured)) : good(runnerSite(job));
   if (measured) return measuredRunner(job, measured);
   const issue = {
     code: 'site/run',
@@ -37,6 +42,12 @@ function runnerOrMeasured(job: Job): Result<Site> {
     says: 'a runner needs its length from threshold to threshold',
   };
   return run === undefined ? bad({ ...issue, hint: `run: 19' 7 3/8"` }) : good(runnerSite(job, run));
+}
+
+/** A runner that ends freely is laid from opening to opening where both are there. */
+function withAxis(measured: MeasuredRoom): MeasuredRoom {
+  const both = (['near', 'far'] as const).every((wall) => measured.openings.some((opening) => opening.wall === wall));
+  return both && !measured.axis ? { ...measured, axis: { way: 'openings' } } : measured;
 }
 
 /** The largest the work may become, as far as the job says; the least, where only its field is fixed. */
@@ -58,20 +69,61 @@ function rugSite(job: Job): Result<Site> {
   return good({ surface: 'rug', across: { space: room.across }, along: { space: room.along }, notes: [] });
 }
 
-/** A rug centred on the largest true rectangle. Its margins are told at the largest that the job allows; the fit may choose a smaller one. */
-function measuredSite(job: Job, measured: MeasuredRoom): Result<Site> {
-  const placed = placeRoom(measured, job);
+/** A rug in a room of four walls: centred on the largest true rectangle, or where the job wants it. What is left beside it is told once its size is chosen. */
+export function measuredSite(job: Job, measured: MeasuredRoom): Result<Site> {
+  const { place } = job.site;
+  const placed = placeRoom(measured, job, undefined, place?.way === 'wall' ? place.wall : undefined);
   if (!placed.ok) return placed;
   const placing = placed.value;
-  const { left, right, top, bottom } = placing.largest;
-  const down = (mm: number): number => Math.floor(mm / job.step + 1e-6) * job.step;
-  const space = { across: down(right - left), along: down(bottom - top) };
+  const issues = place === undefined || place.way === 'centred' ? tooWide(job, placing) : notThere(job, placing);
+  return issues.length > 0 ? bad(...issues) : good(siteIn(job, placing));
+}
+
+const siteIn = (job: Job, placing: Placing): Site => ({
+  surface: job.surface,
+  across: {},
+  along: {},
+  notes: sayPlacing(placing, job, job.site.place),
+  placing,
+});
+
+const onTape = (mm: number, { step }: Job): number => Math.floor(mm / step + 1e-6) * step;
+
+function tooWide(job: Job, { largest: { left, right, top, bottom } }: Placing): Issue[] {
+  const space = { across: onTape(right - left, job), along: onTape(bottom - top, job) };
   const largest = 'the largest true rectangle in the room, on this axis and clear of what is in it, has';
-  const issues = WAYS.map((way) => tooLarge(job, space[way], way, largest)).filter((issue) => issue !== undefined);
-  if (issues.length > 0) return bad(...issues);
-  const [across, along] = WAYS.map((way) => reach(job, way) ?? space[way]) as [number, number];
-  const notes = [...sayPlacing(placing, job), ...sayClearances(placing, centredOn(placing, across, along), job)];
-  return good({ surface: 'rug', across: {}, along: {}, notes, placing });
+  return WAYS.map((way) => tooLarge(job, space[way], way, largest)).filter((issue) => issue !== undefined);
+}
+
+/** Rounds in which the largest size that fits is closed in on: to a hundredth of a step for any room. */
+const ROUNDS = 24;
+
+/** A rug on a wall or under a table that reaches a wall or an obstacle at the largest that the job allows. */
+function notThere(job: Job, placing: Placing): Issue[] {
+  const [across, along] = WAYS.map((way) => reach(job, way)) as [number, number];
+  const { room, blocked } = placing;
+  const fits = (share: number): boolean =>
+    isClear(lieOf(placing, job.site.place, share * across, share * along), outlineOf(room), blocked);
+  if (fits(1)) return [];
+  let [low, high] = [0, 1];
+  for (let round = 0; round < ROUNDS; round++) {
+    const share = (low + high) / 2;
+    if (fits(share)) low = share;
+    else high = share;
+  }
+  const write = (mm: number): string => writeLength(onTape(mm, job), job.units, job.step);
+  const size = (share: number): string => `${write(share * across)} by ${write(share * along)}`;
+  return [
+    {
+      code: 'site/in-the-way',
+      path: ['site', 'place'],
+      says: `the rug may be ${size(1)}; where it is to lie it would reach a wall, or what it must stay clear of`,
+      hint:
+        low * Math.min(across, along) > job.step
+          ? `no more than ${size(low)} there, or place: centred`
+          : 'place: centred',
+    },
+  ];
 }
 
 function tooLarge(job: Job, space: number, way: Way, there: string): Issue | undefined {
@@ -84,7 +136,7 @@ function tooLarge(job: Job, space: number, way: Way, there: string): Issue | und
   return {
     code: 'site/room',
     path,
-    says: `the rug may be ${write(size)} ${way}, with its border; ${there} ${write(space)}`,
+    says: `the ${job.surface} may be ${write(size)} ${way}, with its border; ${there} ${write(space)}`,
     hint: overall[way] ? `${way}: ${from}${write(space)}` : `a smaller field, or a narrower border`,
   };
 }

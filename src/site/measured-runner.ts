@@ -2,21 +2,16 @@ import type { Point } from '../geometry/path.ts';
 import { fail, good, type Issue, type Result } from '../issue.ts';
 import type { Job, MeasuredRoom } from '../job/job.ts';
 import { readingDoubt, writeLength } from '../units/index.ts';
-import { coverOf, sayCasings, sayOpposite, spreadOf } from './casing.ts';
+import { coverOf, sayOpposite, spreadOf } from './casing.ts';
 import { frameOf } from './frame.ts';
 import { isClear } from './largest.ts';
 import { sayLeans } from './leans.ts';
-import { type Placing, placeRoom } from './placing.ts';
+import { type Ends, type Placing, placeRoom } from './placing.ts';
+import { sayRuns } from './runs.ts';
 import { axisAt, sayAxis } from './say-placing.ts';
 import { saySurvey } from './say-survey.ts';
 import type { Site } from './site.ts';
 import { ENDS, outlineOf } from './walls.ts';
-
-/** Work with square ends between two thresholds that need not be square to the axis. y in the frame of the work, mm. */
-interface Ends {
-  near: number;
-  far: number;
-}
 
 const EDGES = [-0.5, 0.5];
 
@@ -27,7 +22,7 @@ function endsOf({ room, middle }: Placing, width: number): Ends {
 }
 
 /** The plain floor that a square end leaves at one end of a threshold, and how far the work begins from the threshold on the axis. */
-function sayEnds({ room, middle }: Placing, width: number, ends: Ends, job: Job): string[] {
+export function sayEnds({ room, middle }: Placing, width: number, ends: Ends, job: Job): string[] {
   const write = (mm: number): string => writeLength(mm, job.units, job.step);
   return (['near', 'far'] as const).flatMap((wall) => {
     const [left, right] = EDGES.map((share) => Math.abs(axisAt(room, wall, middle + share * width)[1] - ends[wall]));
@@ -43,8 +38,8 @@ function sayEnds({ room, middle }: Placing, width: number, ends: Ends, job: Job)
 const squareTo = (a: Point, b: Point): ReturnType<typeof frameOf> => frameOf(Math.atan2(b[1] - a[1], b[0] - a[0]));
 
 /**
- * A runner between two openings of a room measured all round. Its length is the run that was read between the thresholds, if it was,
- * otherwise what the room gives. Issues: those of `placeRoom`; `site/in-the-way` (an obstacle, or a wall, lies on it).
+ * A runner between two openings of a room measured all round. Its length is what square ends between the thresholds come to in the room,
+ * or the run that was read, if that is less. Issues: those of `placeRoom`; `site/in-the-way` (an obstacle, or a wall, lies on it).
  */
 export function measuredRunner(job: Job, measured: MeasuredRoom): Result<Site> {
   const placed = placeRoom({ ...measured, axis: measured.axis ?? { way: 'openings' } }, job, 'near');
@@ -74,24 +69,25 @@ export function measuredRunner(job: Job, measured: MeasuredRoom): Result<Site> {
     ...sayAxis(placing, job),
     ...sayLeans(placing.room, job),
     ...sayOpposite(near, far, squareTo(...given).into, job),
-    ...sayEnds(placing, wide, ends, job),
-    ...(field === undefined ? sayCasings(spreads, wide, job, 'work') : sayCasings(spreads, field, job)),
-    ...sayRun(job, onTape(ends, job)),
+    ...(job.site.runs ? sayRuns(job.site.runs, job) : []),
+    ...sayRun(job, placing),
   ];
   const across = cover === undefined ? {} : { cover };
-  return good({ surface: 'runner', across, along: { space: job.site.run ?? onTape(ends, job) }, notes, placing });
+  const space = Math.min(job.site.run ?? Number.POSITIVE_INFINITY, onTape(ends, job));
+  return good({ surface: 'runner', across, along: { space }, notes, placing: { ...placing, ends } });
 }
 
 const onTape = ({ near, far }: Ends, { step }: Job): number => Math.floor((near - far) / step + 1e-6) * step;
 
-/** The run as read beside the one that the room gives. */
-function sayRun(job: Job, computed: number): string[] {
-  const { run } = job.site;
+/** The run as read at the centre beside what the room has there, from threshold to threshold on the axis. */
+function sayRun(job: Job, { room, middle }: Placing): string[] {
+  const run = job.site.runs?.centre ?? job.site.run;
   const write = (mm: number): string => writeLength(mm, job.units, job.step);
   if (run === undefined) return [];
-  if (Math.abs(run - computed) <= 2 * readingDoubt(run, job.step, job.system)) return [];
+  const there = axisAt(room, 'near', middle)[1] - axisAt(room, 'far', middle)[1];
+  if (Math.abs(run - there) <= 2 * readingDoubt(run, job.step, job.system)) return [];
   return [
-    `The run was read as ${write(run)}; square ends between the thresholds as the room has them come to ${write(computed)}. The run as read is taken; measure it again.`,
+    `The run was read as ${write(run)}; the room as it was measured has ${write(there)} from threshold to threshold on the axis. The shorter is taken; measure again.`,
   ];
 }
 

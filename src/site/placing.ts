@@ -25,6 +25,14 @@ export interface Placing {
   /** Where the axis lies in that frame, and the largest true rectangle on it. */
   middle: number;
   largest: Box;
+  /** Runner between thresholds: how far its square ends may reach, y in that frame. */
+  ends?: Ends;
+}
+
+/** The lines, square to the axis, at which work between two thresholds begins and ends at the most. */
+export interface Ends {
+  near: number;
+  far: number;
 }
 
 /** A reading that misses by more than this many times what careful readings may is not reconciled. */
@@ -35,8 +43,9 @@ const TOO_FAR = 4;
  * Issues: those of the survey, openings, obstacles and axis; `site/disagree` (the readings contradict each other),
  * `site/no-room` (nothing is left on that axis).
  * @param centred the wall whose opening an axis goes through that is fixed in direction only
+ * @param on the wall that the work is centred on: the axis is parallel with it, or square to it, where nothing else is asked for
  */
-export function placeRoom(measured: MeasuredRoom, tape: Tape, centred?: Wall): Result<Placing> {
+export function placeRoom(measured: MeasuredRoom, tape: Tape, centred?: Wall, on?: Wall): Result<Placing> {
   const surveyed = surveyRoom(measured, tape);
   if (!surveyed.ok) return surveyed;
   const survey = surveyed.value;
@@ -52,7 +61,7 @@ export function placeRoom(measured: MeasuredRoom, tape: Tape, centred?: Wall): R
   const axis = layAxis(
     survey.room,
     openings.value,
-    measured.axis ?? { way: 'parallel', wall: longestWall(survey.room) },
+    measured.axis ?? { way: 'parallel', wall: on ?? longestWall(survey.room) },
   );
   if (!axis.ok) return axis;
   const { into, outOf } = frameOf(axis.value.turn);

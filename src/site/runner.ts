@@ -9,15 +9,15 @@ interface Openings {
   far: number;
 }
 
-/** A runner lies from threshold to threshold; unless the job fixes its width, its field covers both openings. */
-export function runnerSite(job: Job, run: number): Site {
+/** A runner lies from threshold to threshold, or without a run ends freely; unless the job fixes its width, its field covers both openings. */
+export function runnerSite(job: Job, run?: number): Site {
   const { openings, runs } = job.site;
   const fixed = job.overall.across !== undefined || job.field.size.across !== undefined;
   const cover = openings && !fixed ? coveringWidth([openings.near, openings.far], job.system) : undefined;
   return {
     surface: 'runner',
     across: cover === undefined ? {} : { cover },
-    along: { space: run },
+    along: run === undefined ? {} : { space: run },
     notes: [...(openings ? notes(job, openings, cover) : []), ...(runs ? sayRuns(runs, job) : [])],
   };
 }

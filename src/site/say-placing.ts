@@ -1,5 +1,5 @@
 import type { Box, Point } from '../geometry/path.ts';
-import type { Corner } from '../job/job.ts';
+import type { Corner, Job, Wall } from '../job/job.ts';
 import { writeLength } from '../units/index.ts';
 import { stripsBeside, toCasings } from './clearance.ts';
 import type { Tape } from './corners.ts';
@@ -7,7 +7,7 @@ import { sayLeans } from './leans.ts';
 import type { Placing } from './placing.ts';
 import { saySurvey } from './say-survey.ts';
 import { bestReserve, sayTapers, tapers } from './taper.ts';
-import { CORNERS, distance, ENDS, nameCorner, nameOf, type Room } from './walls.ts';
+import { CORNERS, distance, ENDS, nameCorner, nameOf, type Room, WALLS } from './walls.ts';
 
 const list = (words: string[]): string =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
@@ -32,14 +32,14 @@ function sayLargest({ largest, obstacles }: Placing, { units, step }: Tape): str
   const write = (mm: number): string => writeLength(mm, units, step);
   // Sizes are said rounded down: a rectangle a hair larger does not fit.
   const down = (mm: number): string => write(Math.floor(mm / step + 1e-6) * step);
-  const clear = obstacles.length > 0 ? `, clear of the ${list(obstacles.map(({ name }) => name))}` : '';
-  return `The largest true rectangle on this axis${clear}, is ${down(largest.right - largest.left)} across and ${down(largest.bottom - largest.top)} along.`;
+  const clear = obstacles.length > 0 ? `, clear of the ${list(obstacles.map(({ name }) => name))},` : '';
+  return `The largest true rectangle on this axis${clear} is ${down(largest.right - largest.left)} across and ${down(largest.bottom - largest.top)} along.`;
 }
 
 /** The clearance of a rectangle at each of its corners, its warnings where a taper shows, and the reserve that hides it. */
-export function sayClearances(placing: Placing, work: Box, tape: Tape): string[] {
+export function sayClearances(placing: Placing, work: Box, tape: Tape, walls: readonly Wall[] = WALLS): string[] {
   const write = (mm: number): string => writeLength(mm, tape.units, tape.step);
-  const strips = stripsBeside(work, placing.room);
+  const strips = stripsBeside(work, placing.room).filter(({ wall }) => walls.includes(wall));
   const at = (corner: Corner): string => {
     const both = strips.flatMap(({ wall, from, to }) =>
       [from, to].filter((end) => end.corner === corner).map(({ width }) => `${write(width)} from ${nameOf(wall)}`),
@@ -47,7 +47,7 @@ export function sayClearances(placing: Placing, work: Box, tape: Tape): string[]
     return `${nameCorner(corner)} ${list(both)}`;
   };
   const size = `${write(work.right - work.left)} by ${write(work.bottom - work.top)}`;
-  const casings = toCasings(work, placing.openings, placing.into);
+  const casings = toCasings(work, placing.openings, placing.into).filter(({ wall }) => walls.includes(wall));
   const nearest = [...new Set(casings.map(({ wall }) => wall))].map((wall) => {
     const both = casings.filter((casing) => casing.wall === wall);
     return `the casings of the ${wall} opening are ${list(both.map(({ edge, least }) => `${write(least)} (${edge})`))} from the work`;
@@ -59,8 +59,10 @@ export function sayClearances(placing: Placing, work: Box, tape: Tape): string[]
     ...(nearest.length > 0
       ? [`${nearest.map((text, n) => (n === 0 ? text.replace('the', 'The') : text)).join('; ')}.`]
       : []),
-    ...sayTapers(strips, tape),
-    ...(shows ? [`A plain strip of ${write(reserve)} or more all round hides how crooked the room is.`] : []),
+    ...sayTapers(strips, tape, undefined, walls !== WALLS),
+    ...(shows && walls === WALLS
+      ? [`A plain strip of ${write(reserve)} or more all round hides how crooked the room is.`]
+      : []),
   ];
 }
 
@@ -71,13 +73,13 @@ function sayMiddle({ room, middle, largest }: Placing, { units, step }: Tape): s
   return `The middle of the work lies on the axis, ${away} from the near wall.`;
 }
 
-/** Everything there is to say of a room before the size of the work is known. */
-export function sayPlacing(placing: Placing, tape: Tape): string[] {
+/** Everything there is to say of a room before the size of the work is known. Work that is not centred in the room has its axis where its size puts it. */
+export function sayPlacing(placing: Placing, tape: Tape, place?: Job['site']['place']): string[] {
+  const isCentred = place === undefined || place.way === 'centred';
   return [
     ...saySurvey(placing.survey, tape),
-    ...sayAxis(placing, tape),
-    sayMiddle(placing, tape),
+    ...(isCentred ? [...sayAxis(placing, tape), sayMiddle(placing, tape)] : []),
     ...sayLeans(placing.room, tape),
-    sayLargest(placing, tape),
+    ...(isCentred ? [sayLargest(placing, tape)] : []),
   ];
 }

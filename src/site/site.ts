@@ -1,5 +1,7 @@
-import type { Surface } from '../job/job.ts';
+import type { Range, Surface } from '../job/job.ts';
+import type { FloorRoom } from './floor-room.ts';
 import type { Placing } from './placing.ts';
+import type { RoomOutline } from './walls-outline.ts';
 
 /** What the room allows the work to be, on the axis the work is laid along. Lengths in mm. */
 export interface Site {
@@ -12,6 +14,10 @@ export interface Site {
   notes: string[];
   /** The room as measured all round, and where the work lies in it. */
   placing?: Placing;
+  /** Room border: the walls, closed. */
+  outline?: RoomOutline;
+  /** A floor from wall to wall: the room about the crossing of its centre lines. */
+  floor?: FloorRoom;
 }
 
 /**
@@ -22,4 +28,6 @@ export interface Site {
 export interface Extent {
   space?: number;
   cover?: number;
+  /** The sizes over everything that fit there, with what the job says of it worked in. */
+  size?: Range;
 }

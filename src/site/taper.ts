@@ -21,18 +21,21 @@ export function hidingReserve(taper: number, step: number): number {
 export const tapers = ({ taper, narrow }: Strip, step: number, limit = SHOWS): boolean =>
   taper > limit + 1e-6 && narrow < hidingReserve(taper, step) - step / 2;
 
-/** A warning for each side that is seen to narrow, with the remedy. */
-export function sayTapers(strips: Strip[], { units, step }: Tape, limit = SHOWS): string[] {
+/** A warning for each side that is seen to narrow, with the remedy. @param held the axis is held by two openings, so that no strip of any width is even */
+export function sayTapers(strips: Strip[], { units, step }: Tape, limit = SHOWS, held = false): string[] {
   const write = (mm: number): string => writeLength(mm, units, step);
   return strips
     .filter((strip) => tapers(strip, step, limit))
     .map(({ wall, from, to, narrow, taper }) => {
       const [wide, thin] = from.width > to.width ? [from, to] : [to, from];
       const place = ({ corner }: Strip['from']) => nameCorner(corner).replace(' corner', '');
+      const remedy = held
+        ? `The axis is held by the openings; laid parallel to a wall (axis: { parallel to: ${wall} }) it would be even there.`
+        : `Set the work ${write(hidingReserve(taper, step))} off that wall at its narrow end, ${write(hidingReserve(taper, step) - narrow)} more than now, or lay the axis parallel to it.`;
       return (
         `Beside the ${wall} wall the plain strip narrows from ${write(wide.width)} at ${place(wide)} to ${write(thin.width)} at ${place(thin)}, ` +
         `by ${write(taper)}: more than ${write(limit)} shows beside a straight border. ` +
-        `Set the work ${write(hidingReserve(taper, step))} off that wall at its narrow end, ${write(hidingReserve(taper, step) - narrow)} more than now, or lay the axis parallel to it.`
+        remedy
       );
     });
 }

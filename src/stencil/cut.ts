@@ -5,6 +5,7 @@ import { type Booleans, loadBooleans } from '../geometry/booleans.ts';
 import { bad, good, type Issue, type Result } from '../issue.ts';
 import { LAP } from '../job/defaults.ts';
 import { plainName } from '../job/name.ts';
+import type { Area } from './area.ts';
 import { loadClipper } from './clip.ts';
 import { type Corner, cornersOf } from './corner.ts';
 import { cutBest } from './cut-areas.ts';
@@ -16,7 +17,7 @@ import { ShapeBook } from './shape.ts';
 import type { Sheet, SheetPart } from './sheet.ts';
 import { soundness } from './soundness.ts';
 import { FILLS, mirrorWords } from './words.ts';
-import { areasOf, type CutJob, type Element, sheetWork } from './work.ts';
+import { areasOf, type CutJob, type Element, sheetWork, type Work } from './work.ts';
 
 export type { CutJob } from './work.ts';
 
@@ -58,11 +59,25 @@ function sheetPart({ box, lap }: Part, of: number): SheetPart {
  *
  * Issues: `stencil/island`, `stencil/too-large`, `stencil/crowded`, `stencil/unsound`.
  */
-export async function cutSheets(
+export const cutSheets = async (
   drawing: Drawing,
   layout: Layout,
   job: CutJob,
   motifs: Motifs,
+): Promise<Result<Sheet[]>> =>
+  cutWorks(sheetWork(drawing, job, motifs), job, (work, book) => ({
+    islands: islandsIn(work, layout),
+    areas: () => areasOf({ drawing, layout, job, host: motifs.field, book }, work),
+  }));
+
+/** How the pieces of one element can be sorted into areas, and what is wrong where one of them has a middle that would fall out. */
+export type Sorting = (work: Work, book: ShapeBook) => { islands: Issue | undefined; areas: () => Area[][] };
+
+/** The same for work whose areas are found in another way. */
+export async function cutWorks(
+  colours: ReadonlyMap<string, Work[]>,
+  job: CutJob,
+  sorting: Sorting,
 ): Promise<Result<Sheet[]>> {
   const { bridge, window, sheet: film } = job.stencil;
   const book = new ShapeBook();
@@ -72,16 +87,16 @@ export async function cutSheets(
   const split = splitNumbers();
   const cut: { sheet: Sheet; element: Element }[] = [];
   const issues: Issue[] = [];
-  for (const [colour, works] of sheetWork(drawing, job, motifs)) {
+  for (const [colour, works] of colours) {
     const file = plainName(colour) ?? 'colour';
     let number = 0;
     for (const work of works) {
-      const islands = islandsIn(work, layout);
+      const { islands, areas } = sorting(work, book);
       if (islands) {
         issues.push(islands);
         continue;
       }
-      const found = cutBest(areasOf({ drawing, layout, job, host: motifs.field, book }, work), bench);
+      const found = cutBest(areas(), bench);
       issues.push(...found.issues);
       const names: string[] = [];
       for (const { sheets, mirrorOf } of found.patterns) {

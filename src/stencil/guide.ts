@@ -47,19 +47,27 @@ export function linesBetween(ruling: Ruling, from: number, to: number): number[]
 }
 
 /** Lines between the field's repeats (or its squares, where a motif counts squares), every edge, the axis and mid-run. */
-export function fieldGuides({ field, border, innerBorder, work }: Drawing, layout: Layout, motif: Motif): Guides {
+export function fieldGuides(drawing: Drawing, layout: Layout, motif: Motif): Guides {
+  const { field, border, innerBorder, work, marked = work } = drawing;
   const { pitch, phase } = layout;
   const [across, along] = [pitch.across / (motif.counts?.across ?? 1), pitch.along / (motif.counts?.along ?? 1)];
   const boxes = [work, border.inner, field, ...(innerBorder ? [innerBorder.outer, innerBorder.inner] : [])];
-  const edges = (low: 'left' | 'top', high: 'right' | 'bottom') => boxes.flatMap((box) => [box[low], box[high]]);
+  const edges = (low: 'left' | 'top', high: 'right' | 'bottom') =>
+    boxes.flatMap((box) => [box[low], box[high]]).filter((at) => at >= marked[low] - ON_LINE && at <= marked[high] + ON_LINE);
+  const within = {
+    left: Math.max(field.left, marked.left),
+    right: Math.min(field.right, marked.right),
+    top: Math.max(field.top, marked.top),
+    bottom: Math.min(field.bottom, marked.bottom),
+  };
   return {
     x: {
       fixed: [...edges('left', 'right'), 0],
-      lattice: { start: field.left - phase.across * pitch.across, step: across, from: field.left, to: field.right },
+      lattice: { start: field.left - phase.across * pitch.across, step: across, from: within.left, to: within.right },
     },
     y: {
       fixed: [...edges('top', 'bottom'), 0],
-      lattice: { start: field.bottom + phase.along * pitch.along, step: along, from: field.top, to: field.bottom },
+      lattice: { start: field.bottom + phase.along * pitch.along, step: along, from: within.top, to: within.bottom },
     },
   };
 }

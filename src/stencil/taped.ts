@@ -74,7 +74,7 @@ function settingsIn(group: Element['group'], job: TapedJob): Settings {
 }
 
 /** What is painted between lines of tape instead of through a sheet, such as plain bands and plain corner blocks. */
-export function tapedParts(job: TapedJob, motifs: Motifs): TapedPart[] {
+export function tapedParts(job: TapedJob, motifs: Partial<Motifs>): TapedPart[] {
   const elements = elementsOf(job, motifs).filter(isTaped);
   return elements.flatMap(({ group, motif }): TapedPart[] => {
     // A border that turns its corners itself is masked in one with them.

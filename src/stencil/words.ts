@@ -43,9 +43,38 @@ const WHAT: Partial<Record<Family, string>> = {
   'inner edge': 'inner border',
 };
 
+/** `wall 2`, `walls 1 to 3 and 7`. */
+function whichWalls(places: string[], one: string): string {
+  const numbers = places.map((place) => Number(place.replace(/^\D+/, ''))).sort((a, b) => a - b);
+  const runs: [number, number][] = [];
+  for (const number of numbers) {
+    const last = runs.at(-1);
+    if (last && last[1] === number - 1) last[1] = number;
+    else runs.push([number, number]);
+  }
+  const words = runs.flatMap(([from, to]) =>
+    to > from + 1 ? [`${from} to ${to}`] : to > from ? [`${from}`, `${to}`] : [`${from}`],
+  );
+  const listed = words.length < 2 ? `${words.join('')}` : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+  return `${one}${numbers.length > 1 ? 's' : ''} ${listed}`;
+}
+
+/** A border along the walls of a room: its walls and its corners are numbered. */
+function alongWalls(members: Member[]): string | undefined {
+  const { family, half, blockless } = members[0]!.area;
+  const places = [...new Set(members.map(({ area }) => area.place))];
+  if (!places.every((place) => /^(?:wall|corner) \d+$/.test(place))) return undefined;
+  if (family === 'corner') return whichWalls(places, blockless ? 'border, corner' : 'corner block');
+  const halves = new Set(members.map(({ area }) => area.half));
+  const which = half && halves.size === 1 ? (half === 'first' ? 'first half of ' : 'second half of ') : '';
+  return `border, ${which}${whichWalls(places, 'wall')}`;
+}
+
 /** What a pattern is, were it not split: `field`, `field, repeats cut by the left and right edges`, `border, near and far sides`. */
 function whole({ members }: Pattern): string {
   const { family, blockless } = members[0]!.area;
+  const along = alongWalls(members);
+  if (along) return along;
   const [half, ...others] = new Set(members.map(({ area }) => area.half));
   const known = new Set(members.map(({ area }) => area.place));
   const places = PLACES.filter((place) => known.has(place));

@@ -51,7 +51,7 @@ const LARGER: Record<Group, string> = {
 };
 
 /** Every element of a job, in the order it is painted. */
-export function elementsOf(job: Pick<CutJob, 'border' | 'inner'>, motifs: Motifs): Element[] {
+export function elementsOf(job: Pick<CutJob, 'border' | 'inner'>, motifs: Partial<Motifs>): Element[] {
   const elements: Element[] = [];
   const add = (group: Group, motif: Motif | undefined, path: string[], other?: Element['other']): void => {
     if (!motif) return;
@@ -93,7 +93,7 @@ export interface Work extends Element {
 }
 
 /** Everything that is painted through sheets, colour by colour. */
-export function sheetWork(drawing: Drawing, job: CutJob, motifs: Motifs): Map<string, Work[]> {
+export function sheetWork(drawing: Drawing, job: CutJob, motifs: Partial<Motifs>): Map<string, Work[]> {
   const elements = elementsOf(job, motifs).filter((element) => !isTaped(element));
   const regionsOf = (part: Part, group: Group, fills: boolean) =>
     drawing.regions.filter(

@@ -10,7 +10,9 @@ import { withCuts } from '../stencil/cut-order/sheet-cuts.ts';
 import { filmsFor } from '../stencil/films.ts';
 import type { Sheet } from '../stencil/sheet.ts';
 import { filmFile, writeFilm } from './film.ts';
-import { writeJobSheet } from './job-sheet.ts';
+import { floorSheet } from './floor/sheet.ts';
+import { surfaceBlocks } from './job-sheet/surface-blocks.ts';
+import { jobSheetHtml, jobSheetPdf, makeJobSheet } from './job-sheet.ts';
 import { writeLayout } from './layout.ts';
 import { writeMarks, writeMarksDrawing } from './marks.ts';
 import { writeMarksLarge } from './marks-large.ts';
@@ -48,16 +50,18 @@ export async function writeFiles(finished: Finished): Promise<Map<string, string
   const { cutting } = job.stencil;
   const sheets = finished.sheets.map((sheet) => withCuts(sheet, cutting.entry));
   const films = filmsFor(sheets, job.stencil.sheet);
-  const plan = await writePlan(drawing, layout, job, motifs);
+  const plan = await writePlan(drawing, layout, job, motifs, { floor: site.floor });
+  const jobSheet = await makeJobSheet({ ...finished, films, surface: await surfaceBlocks(finished), ...(await floorSheet(finished)) });
   const files = new Map<string, string | Uint8Array>([
-    ['layout.json', writeLayout(layout, fit, job, motifs, sheets, films, drawing.lettering, surfaceEntries(job, site, layout))],
+    ['layout.json', writeLayout(layout, fit, job, motifs, sheets, films, drawing.lettering, surfaceEntries(job, site, layout, motifs))],
     ['plan.svg', plan],
     ['plan.png', await renderPng(plan, PICTURE)],
     ['marks.csv', writeMarks(schedule, job)],
     ['marks.svg', await writeMarksDrawing(schedule, layout, job)],
     ['marks-large.html', writeMarksLarge(schedule, job)],
     ['template.svg', await writeTemplate(repeat, layout, job)],
-    ['job-sheet.html', await writeJobSheet({ ...finished, films })],
+    ['job-sheet.html', jobSheetHtml(jobSheet)],
+    ['job-sheet.pdf', await jobSheetPdf(jobSheet)],
   ]);
   for (const sheet of sheets) files.set(sheet.file, await tidySvg(writeStencil(sheet, cutting)));
   if (cutting.files === 'one a film') {

@@ -1,95 +1,129 @@
+/*
+ * For a surface without one rectangular layout, such as a border that runs round a room: leave `layout` out and give `says` (the line
+ * that explains the work), `plan` (its figure), `numbers`, and where they are needed `marking` (steps of marking) and `lay` (the blocks
+ * that tell where a sheet is laid, after its heading). `drawing` needs only its work box and its regions, `ground` is what the ground
+ * covers where that is less than the work box, mm². `surface` holds the blocks of `surfaceBlocks`, after the plan.
+ *
+ *   const sheet = await makeJobSheet({ job, site, says, plan, numbers, drawing, motifs, sheets, films, schedule, surface });
+ *   files.set('job-sheet.html', jobSheetHtml(sheet));
+ *   files.set('job-sheet.pdf', await jobSheetPdf(sheet));
+ */
 import type { Motifs } from '../compose/compose.ts';
 import type { Drawing } from '../compose/drawing.ts';
 import type { Layout } from '../fit/layout.ts';
-import type { Job } from '../job/job.ts';
+import { boxHeight, boxWidth } from '../geometry/measure.ts';
+import type { Job, Paper } from '../job/job.ts';
 import { SURFACE_WORDS } from '../job/surface-words.ts';
 import type { Schedule } from '../marks/schedule.ts';
 import type { Site } from '../site/site.ts';
+import type { BridgeCost } from '../stencil/bridges/cost.ts';
+import { sayBridges } from '../stencil/bridges/says.ts';
 import type { Film } from '../stencil/films.ts';
 import type { Sheet } from '../stencil/sheet.ts';
-import { htmlPage } from './html-page.ts';
+import { tapedParts } from '../stencil/taped.ts';
+import { type Block, type Figure, words } from './job-sheet/block.ts';
 import { cautions } from './job-sheet/cautions.ts';
+import { driftBox } from './job-sheet/drift-box.ts';
 import { figures } from './job-sheet/figures.ts';
 import { letteringSteps } from './job-sheet/lettering.ts';
 import { checkTable, markTables } from './job-sheet/mark-tables.ts';
 import { colourTable, materials } from './job-sheet/materials.ts';
+import type { Work } from './job-sheet/order/stage.ts';
 import { orderOfWork } from './job-sheet/order.ts';
+import { isTall, planFigure } from './job-sheet/plan-figure.ts';
 import { printing } from './job-sheet/printing.ts';
-import { readingsOf, setFractions } from './job-sheet/reading.ts';
+import { plainReadings } from './job-sheet/reading.ts';
 import { sheetPages } from './job-sheet/sheets.ts';
-import { styleOf } from './job-sheet/style.ts';
 import { loadLettering } from './label.ts';
-import { formatMm } from './number.ts';
-import { writePlan } from './plan.ts';
-import { escapeText } from './svg.ts';
+
+export { jobSheetHtml } from './job-sheet/html.ts';
+export { jobSheetPdf } from './job-sheet/pdf.ts';
 
 export interface JobSheetInput {
   job: Job;
   site: Pick<Site, 'notes'>;
-  layout: Layout;
   motifs: Motifs;
   drawing: Drawing;
   sheets: Sheet[];
   /** What the sheets are cut from. */
   films: Film[];
   schedule: Schedule;
+  bridges?: BridgeCost;
+  /** What the surface adds, after the plan. */
+  surface?: Block[];
+  layout?: Layout;
+  /** Without a layout: the line that explains the work, its plan and its numbers. */
+  says?: string;
+  plan?: Figure;
+  numbers?: Block;
+  marking?: string[];
+  lay?: (sheet: Sheet) => Block[];
+  ground?: number;
 }
 
-/** The largest the plan may stand on the first page, mm, and the lettering it should have there. */
-const ROOM = { tall: { across: 100, along: 186 }, wide: { across: 184, along: 112 } };
-const LETTERING = 2.7;
-
-/** The plan drawn as large as the page allows, its lettering large enough to read there. */
-async function planFor(
-  { drawing, layout, job, motifs }: JobSheetInput,
-  room: { across: number; along: number },
-): Promise<string> {
-  const longSide = Math.max(layout.overall.across, layout.overall.along);
-  let lines = 60;
-  for (let round = 0; ; round++) {
-    const svg = await writePlan(drawing, layout, job, motifs, { key: false, lines });
-    const [, width, height] = / width="([\d.]+)mm" height="([\d.]+)mm"/.exec(svg)!.map(Number) as [
-      number,
-      number,
-      number,
-    ];
-    const scale = Math.min(room.across / width, room.along / height);
-    const lettering = (longSide / lines) * scale;
-    if (round === 3 || lettering >= LETTERING * 0.97) {
-      const size = ` width="${formatMm(width * scale)}mm" height="${formatMm(height * scale)}mm"`;
-      return svg.replace(/ width="[^"]*" height="[^"]*"/, size);
-    }
-    lines *= lettering / LETTERING;
-  }
+/** A job sheet before it is written in one form or another. */
+export interface JobSheet {
+  title: string;
+  /** What kind of work, as a heading. */
+  kind: string;
+  paper: Paper;
+  /** The plan stands upright, so that there is room beside it. */
+  tall: boolean;
+  blocks: Block[];
 }
+
+/** Marks that stand once for several lines are made on each of them. */
+const marksOf = ({ lines }: Schedule): Work['marks'] => ({
+  lines: lines.length,
+  marks: lines.reduce((sum, line) => sum + line.marks.length, 0),
+});
 
 /**
- * Everything that is needed on the floor, as one page to print: plan, materials, cautions, order of work, marks, checks and how every
- * sheet is laid. HTML text that stands by itself: no scripts, and nothing is fetched.
+ * Everything that is needed on the floor, in order: plan, materials, cautions, order of work, marks, checks, drift and how every sheet
+ * is laid.
  */
-export async function writeJobSheet(input: JobSheetInput): Promise<string> {
-  const { job, site, layout, motifs, drawing, sheets, films, schedule } = input;
-  const readings = readingsOf(job);
+export async function makeJobSheet(input: JobSheetInput): Promise<JobSheet> {
+  const { job, site, layout, motifs, drawing, sheets, films, schedule, bridges = {}, surface = [] } = input;
+  const readings = plainReadings(job);
   const lettering = await loadLettering();
-  const tall = layout.overall.along > layout.overall.across;
-  const plan = await planFor(input, ROOM[tall ? 'tall' : 'wide']);
-  const title = escapeText(job.title);
-  const notes = site.notes.map((note) => `<p>${setFractions(note)}</p>`).join('');
-  return htmlPage(
-    `${title}: job sheet`,
-    styleOf(job.system === 'inch' ? 'letter' : 'A4'),
-    [
-      `<header><div class="head"><h1>${title}</h1><div class="kind">${SURFACE_WORDS[job.surface].heading}, job sheet</div></div>`,
-      `<p class="says">${setFractions(layout.says)}</p>${figures(layout, job, motifs.field, readings)}</header>`,
-      '<main>',
-      `<div class="first"><div class="plan">${plan}</div><div class="lists">${notes}${colourTable(drawing, job)}${materials(drawing, job, sheets, films, readings)}${printing(job, layout, sheets)}</div></div>`,
-      `<div class="page">${cautions(job, sheets.length > 0)}</div>`,
-      orderOfWork(job, layout, motifs, sheets, letteringSteps(drawing.lettering, layout, job, sheets, readings)),
-      markTables(schedule, job, readings, lettering),
-      checkTable(schedule, readings),
-      sheetPages(sheets, layout, job, readings, lettering),
-      '</main>',
+  const { work } = drawing;
+  const plan = input.plan ?? (layout && (await planFigure(drawing, layout, job, motifs)));
+  const numbers = input.numbers ?? (layout && figures(layout, job, motifs.field, readings));
+  const says = input.says ?? layout?.says;
+  const tall = layout ? isTall(layout) : boxHeight(work) > boxWidth(work);
+  const lists: Block[] = [
+    ...site.notes.map((note) => words(note)),
+    ...sayBridges(bridges, job.stencil).map((note) => words(note)),
+    ...colourTable(drawing, job, input.ground),
+    ...materials(drawing, job, sheets, films, readings),
+    ...printing(job, layout, sheets),
+  ];
+  return {
+    title: job.title,
+    kind: `${SURFACE_WORDS[job.surface].heading}, job sheet`,
+    paper: job.print.paper,
+    tall,
+    blocks: [
+      ...(says === undefined ? [] : [words(says, 'large')]),
+      ...(numbers ? [numbers] : []),
+      ...(plan ? [{ kind: 'beside', figure: plan, side: 'left', blocks: lists } as const] : lists),
+      ...surface,
+      cautions(job, sheets.length > 0),
+      ...orderOfWork({
+        job,
+        sheets,
+        films: films.length,
+        taped: tapedParts(job, motifs),
+        marks: marksOf(schedule),
+        size: layout?.overall ?? { across: boxWidth(work), along: boxHeight(work) },
+        gaps: layout !== undefined && layout.gaps.near > 0 && job.surface === 'runner',
+        marking: input.marking,
+        lettering: layout ? letteringSteps(drawing.lettering, layout, job, sheets, readings) : [],
+      }),
+      ...markTables(schedule, job, readings),
+      ...checkTable(schedule, readings),
+      ...driftBox(schedule, job, lettering),
+      ...sheetPages(sheets, job, readings, lettering, { layout, lay: input.lay }),
     ],
-    tall ? 'tall' : 'wide',
-  );
+  };
 }

@@ -27,7 +27,7 @@ function roundAll(value: unknown): unknown {
 const asText = (value: unknown): string =>
   `${JSON.stringify(value, null, 2).replace(/\[\n\s+(-?[\d.e+-]+(?:,\n\s+-?[\d.e+-]+)*)\n\s+\]/g, (_, numbers: string) => `[${numbers.replace(/\s+/g, ' ')}]`)}\n`;
 
-const named = ({ motif, settings }: MotifChoice) => ({ name: motif, settings });
+export const named = ({ motif, settings }: MotifChoice) => ({ name: motif, settings });
 
 /** How a border goes round, and the block at its corners where it has one. */
 const wayOf = ({ turn, run, corner }: Way & { corner: MotifChoice }) => ({
@@ -75,6 +75,40 @@ const cutAs = (sheet: Sheet, { outline, mirrored, overcut, lines }: Cutting) => 
   lines,
 });
 
+/** The pieces of film, and what is cut from each. */
+export const filmEntries = (films: Film[], sheets: Sheet[], { stencil }: Job) =>
+  films.map((film, at) => ({
+    ...(stencil.cutting.files === 'one a film' ? { file: filmFile(at + 1) } : {}),
+    across: film.across,
+    along: film.along,
+    sheets: film.sheets.map(({ sheet, x, y, turned }) => ({ file: sheets[sheet]!.file, x, y, turned })),
+  }));
+
+/** Every sheet, and how it is laid. */
+export const sheetEntries = (sheets: Sheet[], { stencil }: Job) =>
+  sheets.map((sheet) => ({
+    file: sheet.file,
+    colour: sheet.colour,
+    says: sheet.says,
+    windows: sheet.windows.length,
+    keys: sheet.keys.length,
+    origin: sheetOrigin(sheet),
+    cut: cutAs(sheet, stencil.cutting),
+    ...(sheet.part ? { part: sheet.part } : {}),
+    passes: sheet.passes.map((pass) => pass.map(({ turn, x, y, open }) => ({ turn, x, y, open }))),
+  }));
+
+/** What holds for all sheets of a job. */
+export function jobEntry(job: Job) {
+  const { title, name, surface, units, step } = job;
+  const { bridge, window, gaps, lap, meeting } = job.stencil;
+  const meets = meeting.way === 'edge to edge' ? {} : { meeting: { ...meeting, order: paintOrder(job.colours) } };
+  return { title, name, surface, units, step, bridge, window, gaps, lap, ...meets };
+}
+
+/** Lists as JSON text, every number rounded. */
+export const writeLists = (lists: unknown): string => asText(roundAll(lists));
+
 /** Everything the written files were made from: the chosen layout, the motifs, the colours, and how every sheet is laid. JSON text. */
 export function writeLayout(
   layout: Layout,
@@ -87,13 +121,10 @@ export function writeLayout(
   /** What the surface has to say of itself, by key. */
   surfaceSays: Record<string, unknown> = {},
 ): string {
-  const { title, name, surface, units, step } = job;
-  const { bridge, window, gaps, lap, meeting } = job.stencil;
-  const meets = meeting.way === 'edge to edge' ? {} : { meeting: { ...meeting, order: paintOrder(job.colours) } };
   const print = printedPages(job, layout, sheets);
   const lists = {
     evenfield: 1,
-    job: { title, name, surface, units, step, bridge, window, gaps, lap, ...meets },
+    job: jobEntry(job),
     searched,
     proof,
     layout,
@@ -107,25 +138,10 @@ export function writeLayout(
     palette: job.palette,
     colours: job.colours,
     taped: tapedParts(job, motifs),
-    films: films.map((film, at) => ({
-      ...(job.stencil.cutting.files === 'one a film' ? { file: filmFile(at + 1) } : {}),
-      across: film.across,
-      along: film.along,
-      sheets: film.sheets.map(({ sheet, x, y, turned }) => ({ file: sheets[sheet]!.file, x, y, turned })),
-    })),
-    sheets: sheets.map((sheet) => ({
-      file: sheet.file,
-      colour: sheet.colour,
-      says: sheet.says,
-      windows: sheet.windows.length,
-      keys: sheet.keys.length,
-      origin: sheetOrigin(sheet),
-      cut: cutAs(sheet, job.stencil.cutting),
-      ...(sheet.part ? { part: sheet.part } : {}),
-      passes: sheet.passes.map((pass) => pass.map(({ turn, x, y, open }) => ({ turn, x, y, open }))),
-    })),
+    films: filmEntries(films, sheets, job),
+    sheets: sheetEntries(sheets, job),
     ...(print ? { print } : {}),
     ...surfaceSays,
   };
-  return asText(roundAll(lists));
+  return writeLists(lists);
 }

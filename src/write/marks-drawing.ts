@@ -51,7 +51,16 @@ class Columns {
  * Every guide line as a measuring pole, to a stated scale and broken where it is long, with all its readings; then the
  * distances that prove the corners square. SVG text, lengths in mm of the page.
  */
-export async function writeMarksDrawing(schedule: Schedule, layout: Layout, job: Job): Promise<string> {
+export const writeMarksDrawing = (schedule: Schedule, layout: Layout, job: Job): Promise<string> =>
+  drawMarks(schedule, job, (sketch, left, top, room, tape) =>
+    drawChecks(sketch, { schedule, layout, job, tape }, left, top, room),
+  );
+
+/** Draws the square checks into a column and says where they end; mm of the page. */
+type CheckFigure = (sketch: Sketch, left: number, top: number, room: number, tape: (mm: number) => string) => number;
+
+/** The same for work whose checks are drawn in another way. */
+export async function drawMarks(schedule: Schedule, job: Job, figure: CheckFigure): Promise<string> {
   const sketch = new Sketch(await loadLettering(), SIZE);
   const tape = (mm: number) => writeTape(mm, job.units, job.step);
   const columns = new Columns();
@@ -88,11 +97,10 @@ export async function writeMarksDrawing(schedule: Schedule, layout: Layout, job:
     }
   };
   const drawSquare = (): void => {
-    const told = { schedule, layout, job, tape };
-    const height = drawChecks(new Sketch(sketch.lettering, SIZE), told, 0, 7, COLUMN);
+    const height = figure(new Sketch(sketch.lettering, SIZE), 0, 7, COLUMN, tape);
     const { x, y } = columns.place(height + 4);
     write('Square checks', x, y + 2.7, LARGE);
-    drawChecks(sketch, told, x, y + 7, COLUMN);
+    figure(sketch, x, y + 7, COLUMN, tape);
   };
   // Borders and lettering are marked when the field is known to be square.
   const gathered = alikeLines(schedule.lines);

@@ -85,11 +85,12 @@ function lengthsLeft(sketch: Sketch, told: Dimensioned): void {
   const { work, field } = drawing;
   const length = lengthIn(told);
   const spans: Span[] = [];
-  const add = ({ top, bottom }: Box, text: string) =>
-    spans.push({ runs: 'along', from: top, to: bottom, edge: work.left, text });
+  const add = ({ top, bottom }: Box, text: string, ...brief: string[]) =>
+    spans.push({ runs: 'along', from: top, to: bottom, edge: work.left, text, brief });
   const over = length(ends.bottom - ends.top);
   if (ends.bottom - field.bottom > SAME) {
-    add(field, `field ${length(layout.field.along)}, ${countIn(told, 'along')}`);
+    const inner = length(layout.field.along);
+    add(field, `field ${inner}, ${countIn(told, 'along')}`, `field ${inner}`, inner);
     if (ends.bottom - work.bottom > SAME && work.bottom - field.bottom > SAME) {
       add(work, `work ${length(layout.work.along)}`);
     }

@@ -55,7 +55,7 @@ export function drawKey(
     job,
     drawing,
     room,
-  }: { layout: Layout; job: Job; drawing: Drawing; room: Pick<Box, 'left' | 'right' | 'top'> },
+  }: { layout: Pick<Layout, 'says'>; job: Job; drawing: Drawing; room: Pick<Box, 'left' | 'right' | 'top'> },
 ): void {
   const { size, lettering } = sketch;
   const { left, right } = room;

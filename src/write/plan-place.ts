@@ -3,6 +3,7 @@ import type { Layout } from '../fit/layout.ts';
 import type { Box } from '../geometry/path.ts';
 import type { Job } from '../job/job.ts';
 import { limitsOf } from '../marks/words.ts';
+import { hasFreeEnds } from '../site/free-ends.ts';
 import { writeLength } from '../units/index.ts';
 import { INK, RED } from './ink.ts';
 import type { Sketch } from './sketch.ts';
@@ -10,8 +11,11 @@ import type { Sketch } from './sketch.ts';
 /** How far the jambs of an opening are drawn, as shares of the size. */
 const JAMB = { thick: 0.55, wide: 1.8 };
 
+/** The openings that the work lies between. */
+const openingsAt = (job: Job) => (hasFreeEnds(job) ? undefined : job.site.openings);
+
 /** How far walls are drawn beyond the ends, mm. */
-export const clearOf = (job: Job, size: number): number => (job.site.openings ? JAMB.thick * size : 0);
+export const clearOf = (job: Job, size: number): number => (openingsAt(job) ? JAMB.thick * size : 0);
 
 /** Fine lines round the work and between its elements. */
 export function drawOutlines(sketch: Sketch, { work, border, innerBorder, field }: Drawing): void {
@@ -26,7 +30,7 @@ export function drawOutlines(sketch: Sketch, { work, border, innerBorder, field 
 
 /** The thresholds of a runner, each between the jambs of its opening. */
 export function drawThresholds(sketch: Sketch, ends: Box, job: Job): void {
-  const { openings } = job.site;
+  const openings = openingsAt(job);
   if (!openings) return;
   const { size } = sketch;
   for (const [end, y, way] of [
@@ -74,7 +78,8 @@ export function drawEnds(sketch: Sketch, above: number, below: number, { gaps }:
   const length = lengthIn(job);
   const words = (end: 'near' | 'far'): string => {
     const name = limitsOf(job)[end].replace('the ', '');
-    if (job.site.openings) return `${name}, opening ${length(job.site.openings[end])}`;
+    const openings = openingsAt(job);
+    if (openings) return `${name}, opening ${length(openings[end])}`;
     return hasRoom(job) ? `${name}, ${length(gaps[end])} away` : name;
   };
   sketch.label(words('far'), [0, above], 'middle');

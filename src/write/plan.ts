@@ -4,6 +4,8 @@ import type { Layout } from '../fit/layout.ts';
 import { boxHeight, boxWidth, joinBoxes } from '../geometry/measure.ts';
 import type { Box } from '../geometry/path.ts';
 import type { Job } from '../job/job.ts';
+import type { FloorRoom } from '../site/floor-room.ts';
+import { drawBeyond, drawCrossing, drawFloorWalls } from './floor/beyond.ts';
 import { paperFor } from './ink.ts';
 import { loadLettering } from './label.ts';
 import { drawDimensions } from './plan-dimensions.ts';
@@ -19,6 +21,8 @@ export interface PlanChoice {
   key?: boolean;
   /** How many lines of lettering the longer side of the work stands for; fewer lines are larger. */
   lines?: number;
+  /** The room of a floor from wall to wall, which is drawn across what is laid. */
+  floor?: FloorRoom | undefined;
 }
 
 /** Beside a long narrow work there is room to its right; otherwise the title goes below. */
@@ -37,7 +41,7 @@ export async function writePlan(
   layout: Layout,
   job: Job,
   motifs: Motifs,
-  { key = true, lines = 70 }: PlanChoice = {},
+  { key = true, lines = 70, floor }: PlanChoice = {},
 ): Promise<string> {
   const lettering = await loadLettering();
   const { work } = drawing;
@@ -55,6 +59,12 @@ export async function writePlan(
   drawOutlines(outlines, drawing);
   drawThresholds(outlines, ends, job);
   drawAxis(axis, ends, clear);
+  const [beyond, walls] = [new Sketch(lettering, size), new Sketch(lettering, size)];
+  if (floor) {
+    drawBeyond(beyond, work, floor);
+    drawFloorWalls(walls, floor);
+    drawCrossing(axis, work);
+  }
   const short = drawDimensions(dimensions, { layout, job, drawing, field: motifs.field, ends, clear });
   const above = Math.min(dimensions.box.top, axis.box.top) - 1.2 * size;
   const below = Math.max(dimensions.box.bottom, axis.box.bottom) + 1.2 * size;
@@ -62,7 +72,7 @@ export async function writePlan(
   const { left, right } = dimensions.box;
   drawSides(words, { left, right: { free: work.right, beyond: right, short } }, layout, job);
 
-  const reach = [outlines, axis, dimensions, words].map(({ box }) => box).reduce(joinBoxes);
+  const reach = [outlines, ...(floor ? [walls] : []), axis, dimensions, words].map(({ box }) => box).reduce(joinBoxes);
   if (key) {
     drawKey(title, { layout, job, drawing, room: roomForKey(reach, work, size) });
     reach.bottom = Math.max(reach.bottom, title.box.bottom);
@@ -76,6 +86,7 @@ export async function writePlan(
     says: describePlan(drawing, layout, job),
     groups: [
       paintGroup(drawing, job),
+      ...(floor ? [inkGroup('beyond', beyond), inkGroup('walls', walls)] : []),
       inkGroup('outlines', outlines),
       inkGroup('axis', axis),
       inkGroup('dimensions', dimensions),

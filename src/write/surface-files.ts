@@ -1,5 +1,9 @@
 import type { Surface } from '../job/job.ts';
+import { clothFiles } from './cloth-files.ts';
 import type { Finished } from './files.ts';
+import { flightFiles } from './flight-files.ts';
+import { floorFiles } from './floor/file.ts';
+import { roomFiles } from './room/file.ts';
 
 /** What a surface writes beside the files that all have: name to content. */
 type Writer = (finished: Finished) => Promise<ReadonlyMap<string, string | Uint8Array>>;
@@ -7,12 +11,12 @@ type Writer = (finished: Finished) => Promise<ReadonlyMap<string, string | Uint8
 const NONE: Writer = async () => new Map();
 
 const WRITERS: Record<Surface, Writer> = {
-  runner: NONE,
-  rug: NONE,
-  'floor-cloth': NONE,
-  floor: NONE,
+  runner: roomFiles,
+  rug: roomFiles,
+  'floor-cloth': clothFiles,
+  floor: floorFiles,
   'room-border': NONE,
-  stairs: NONE,
+  stairs: flightFiles,
 };
 
 export const writeSurfaceFiles: Writer = (finished) => WRITERS[finished.job.surface](finished);

@@ -51,6 +51,40 @@ test('a rug and a floor-cloth take their own measurements, metric as well', () =
   expect(evenfield(dir, ['fit', 'mat.job.yaml']).status).toBe(0);
 });
 
+test('a whole floor, a room border and stairs take what each needs', () => {
+  const dir = folder();
+  const walls = [
+    '--near-wall',
+    '84 1/4',
+    '--right-wall',
+    '107 7/8',
+    '--far-wall',
+    '84 11/16',
+    '--left-wall',
+    '108 1/2',
+  ];
+  const floor = ['new', 'floor', '--surface', 'floor', ...walls, '--diagonal', '137', '--other-diagonal', '137 9/16'];
+  expect(evenfield(dir, floor)).toMatchObject({ status: 0, out: 'floor.job.yaml\n' });
+  expect(parse(read(dir, 'floor.job.yaml')).site.room).toEqual({
+    near: '84 1/4',
+    right: '107 7/8',
+    far: '84 11/16',
+    left: '108 1/2',
+    diagonals: { 'near-left to far-right': 137, 'near-right to far-left': '137 9/16' },
+  });
+  const band = ['new', 'band', '--surface', 'room-border', '--room-across', '11 ft', '--room-along', '13 ft'];
+  expect(evenfield(dir, band).err).toContain('Written.');
+  expect(parse(read(dir, 'band.job.yaml')).site.walls).toHaveLength(4);
+  // Put one after the other on a pipe, with nothing asked that stairs do not need.
+  const answers = ['stairs', 'in', '8.5', '8', '36', '7 1/2', '', '', ''];
+  const stairs = evenfield(dir, ['new', 'stairs'], { input: `${answers.join('\n')}\n` });
+  expect([stairs.status, stairs.out]).toEqual([0, 'stairs.job.yaml\n']);
+  expect(stairs.err).toContain('8.5 is no number of steps');
+  expect(parse(read(dir, 'stairs.job.yaml'))).toMatchObject({
+    site: { steps: 8, riser: { across: 36, high: '7 1/2' } },
+  });
+});
+
 test('piped answers are said back in both systems, and asked again when they do not read', () => {
   const dir = folder();
   const answers = ['runer', 'runner', 'in', '12 frogs', `12' 7 3/8"`, '32.5', '', 'damond', 'diamond', '5', 'none'];
@@ -112,6 +146,12 @@ test('a file that is there is never written over unasked, and no question is put
 
 test.each([
   ['a length that does not read', ['--run', '12 frogs', '--near', '30"'], '--run: 12 frogs'],
+  [
+    'a wall without the first',
+    ['--surface', 'floor', '--left-wall', '9 ft'],
+    '--near-wall is missing, which goes with --left-wall',
+  ],
+  ['a floor without a room', ['--surface', 'floor', '--motif', 'diamond'], '--room-across or --near-wall is missing'],
   ['a length of nothing', ['--run', '0', '--near', '30"'], '--run: 0 is nothing'],
   ['a missing length', ['--near', '30"'], '--run is missing'],
   ['no width at all', ['--run', '12 ft'], '--wide or --near is missing'],

@@ -35,7 +35,52 @@ const CLOTH: Answers = {
   across: '4 to 6',
   border: 'none',
 };
-const ALL: [string, Answers][] = [RUNNER, RUG, CLOTH].map((answers) => [answers.surface, answers]);
+/** Scenarios of our own: readings that close. */
+const WALLS = {
+  near: '12 ft',
+  right: `10' 0 1/4"`,
+  far: '12\' 1/2"',
+  left: '120',
+  diagonal: '187 1/2',
+  other: '187 15/16',
+};
+const MEASURED: Answers = {
+  title: 'Back bedroom',
+  surface: 'rug',
+  units: 'in',
+  walls: WALLS,
+  overall: { across: '84', along: '96' },
+  motif: 'diamond',
+};
+const { other: _, ...fewer } = WALLS;
+const FLOOR: Answers = { title: 'Scullery', surface: 'floor', units: 'in', walls: fewer, motif: 'checkerboard' };
+const PLAIN: Answers = {
+  title: 'Pantry',
+  surface: 'floor',
+  units: 'cm',
+  room: { across: '213', along: '274' },
+  motif: 'star',
+};
+const BAND: Answers = {
+  title: 'Dining room',
+  surface: 'room-border',
+  units: 'in',
+  room: { across: '11 ft', along: '13 ft' },
+  motif: 'diamond',
+  border: 'sawtooth',
+};
+const STAIRS: Answers = {
+  title: 'Back stairs',
+  surface: 'stairs',
+  units: 'in',
+  steps: { count: '8', across: '36', high: '7 1/2' },
+  motif: 'star',
+};
+const ALL: [string, Answers][] = [
+  ...[RUNNER, RUG, CLOTH, FLOOR, BAND, STAIRS].map((answers): [string, Answers] => [answers.surface, answers]),
+  ['rug in a room of four walls', MEASURED],
+  ['floor from wall to wall', PLAIN],
+];
 
 const read = (text: string) => {
   const found = readJob(text, 'f.job.yaml', KNOWN);
@@ -43,19 +88,21 @@ const read = (text: string) => {
   return found.value;
 };
 
-describe.each(ALL)('a new file for a %s', (surface, answers) => {
+describe.each(ALL)('a new file for a %s', (_name, answers) => {
+  const { surface } = answers;
   const text = writeJobFile(answers);
 
   test('reads back without an issue, as answered', () => {
     const { title, motif } = answers;
-    expect(read(text)).toMatchObject({ title, surface, field: { motif }, units: answers.units });
+    const field = surface === 'room-border' ? {} : { motif };
+    expect(read(text)).toMatchObject({ title, surface, field, units: answers.units });
   });
 
   test('still does with every wish made that stands in it as a comment', () => {
     const made = text.replace(/^( *)# ?( *(?:[a-z]+ )?[a-z]+:(?= |$))/gm, '$1$2');
     expect(made.split('\n').filter((line) => /^ *#/.test(line)).length).toBeLessThan(5);
     const job = read(made);
-    expect(job.field.pitch.across).toBeDefined();
+    if (surface !== 'room-border') expect(job.field.pitch.across).toBeDefined();
     expect(job.stencil.bridge).toBe(3);
     expect(job.reserve.across.to).toBeGreaterThan(0);
   });
@@ -64,6 +111,22 @@ describe.each(ALL)('a new file for a %s', (surface, answers) => {
     for (const line of text.split('\n')) expect(line.length, line).toBeLessThanOrEqual(120);
     expect(text.endsWith('\n')).toBe(true);
   });
+});
+
+test('the room is the one that was measured', () => {
+  const inch = (value: number) => expect.closeTo(value * 25.4, 6);
+  const sides = { near: inch(144), right: inch(120.25), far: inch(144.5), left: inch(120) };
+  const long = { 'near-left to far-right': inch(187.5) };
+  expect(read(writeJobFile(MEASURED)).site.measured).toMatchObject({
+    sides,
+    diagonals: { ...long, 'near-right to far-left': inch(187.9375) },
+  });
+  expect(read(writeJobFile(FLOOR)).site.measured).toMatchObject({ sides, diagonals: long });
+  expect(read(writeJobFile(PLAIN)).site.room).toEqual({ across: 2130, along: 2740 });
+  expect(read(writeJobFile(BAND)).site.walls?.map(({ length }) => length / 304.8)).toEqual([13, 11, 13, 11]);
+  const steps = read(writeJobFile(STAIRS)).site.steps;
+  expect(steps).toHaveLength(8);
+  expect(steps?.[0]?.riser).toEqual({ across: inch(36), along: inch(7.5) });
 });
 
 test('the numbers are those typed', () => {

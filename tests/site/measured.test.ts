@@ -1,16 +1,31 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Layout } from '../../src/fit/layout.ts';
+import type { Job } from '../../src/job/job.ts';
 import { readJob } from '../../src/job/read.ts';
 import { buildSite } from '../../src/site/build.ts';
 import { halfPlanesOf } from '../../src/site/half-planes.ts';
+import { sayPlaced } from '../../src/site/say-placed.ts';
 import { outlineOf } from '../../src/site/walls.ts';
 import { KNOWN } from '../job/known.ts';
 
-function siteOf(site: string, overall = "{ across: 6' to 8', along: 7' to 9' }") {
+function jobOf(site: string, overall: string): Job {
   const text = `evenfield: 1\nsurface: rug\nsite:\n${site}\noverall: ${overall}\nfield: { motif: diamond }\n`;
   const read = readJob(text, 'f', KNOWN);
   if (!read.ok) throw new Error(JSON.stringify(read.issues));
-  return buildSite(read.value);
+  return read.value;
+}
+
+const siteOf = (site: string, overall = "{ across: 6' to 8', along: 7' to 9' }") => buildSite(jobOf(site, overall));
+
+/** What is said once work of this size, inches, is chosen. `border`: what the field is smaller by on each side. */
+function placedIn(job: Job, across: number, along: number, border = 0): string[] {
+  const site = buildSite(job);
+  if (!site.ok) throw new Error(JSON.stringify(site.issues));
+  const work = { across: across * 25.4, along: along * 25.4 };
+  const field = { across: (across - 2 * border) * 25.4, along: (along - 2 * border) * 25.4 };
+  const gaps = { near: 0, far: 0, left: 0, right: 0 };
+  return sayPlaced(site.value, job, { work, field, gaps } as Layout);
 }
 
 const WALLS = `  room: { near: 12', right: 10' 0 1/4", far: 12' 1/2", left: 10', diagonals: { near-left to far-right: 15' 7 1/2", near-right to far-left: 15' 7 15/16" } }`;
@@ -30,10 +45,16 @@ describe('a rug in a room of four walls', () => {
       'The far wall closes in on the work by 1/2" over its length, from left to right.',
       'The left wall runs true with the work.',
       `The largest true rectangle on this axis, clear of the hearth, is 10' 6 1/8" across and 9' 11 1/2" along.`,
-      expect.stringMatching(
-        /^At 8' by 9' the corners of the work lie clear of the walls: the near left corner 5 7\/8" from the near wall/,
-      ),
     ]);
+  });
+
+  test('has its clearances told at the size that was chosen', () => {
+    const job = jobOf(`${WALLS}\n${HEARTH}\n  axis: { parallel to: left }`, "{ across: 6' to 8', along: 7' to 9' }");
+    expect(placedIn(job, 96, 108)[0]).toMatch(
+      /^At 8' by 9' the corners of the work lie clear of the walls: the near left corner 5 7\/8" from the near wall/,
+    );
+    // 6 in less at each end: as much more beside it, next to nothing lost to the slant of the wall.
+    expect(placedIn(job, 96, 96)[0]).toMatch(/^At 8' by 8' .*: the near left corner 11 7\/8" from the near wall/);
   });
 
   test('without an axis lies parallel to the longest wall', () => {
@@ -42,8 +63,11 @@ describe('a rug in a room of four walls', () => {
   });
 
   test('beside a crooked wall is warned of, with what hides it', () => {
-    const site = siteOf(`${WALLS}\n  axis: { parallel to: left }`, `{ across: 11' 10", along: 9' 10" }`);
-    const notes = site.ok ? site.value.notes : [];
+    const notes = placedIn(
+      jobOf(`${WALLS}\n  axis: { parallel to: left }`, `{ across: 11' 10", along: 9' 10" }`),
+      142,
+      118,
+    );
     expect(notes.find((note) => note.startsWith('Beside the near wall'))).toMatch(
       /narrows from .* at the near right to .* at the near left, by 3\/4": more than 1\/2" shows beside a straight border\. Set the work 6 \d+\/16" off that wall/,
     );
@@ -68,7 +92,8 @@ describe('a rug in a room of four walls', () => {
   test('from opening to opening is centred on the line between their centres', () => {
     const openings =
       '  openings: [{ wall: near, starts: 40", ends: 72" }, { wall: far, starts: 60", ends: 90" }]\n  axis: opening to opening';
-    const site = siteOf(`${WALLS}\n${openings}`, "{ across: 6', along: 7' }");
+    const job = jobOf(`${WALLS}\n${openings}`, "{ across: 6', along: 7' }");
+    const site = buildSite(job);
     if (!site.ok) throw new Error(JSON.stringify(site.issues));
     const { placing, notes } = site.value;
     const { largest, middle, openings: placed, into } = placing!;
@@ -77,7 +102,7 @@ describe('a rug in a room of four walls', () => {
     expect(notes.join('\n')).toContain(
       'The axis runs from the centre of the near opening to the centre of the far one. It meets the near wall 4\' 8" from the near left corner, and the far wall 6\' 3" from the far left corner',
     );
-    expect(notes.join('\n')).toContain('the casings of the far opening are');
+    expect(placedIn(job, 72, 84).join('\n')).toContain('the casings of the far opening are');
   });
 
   test('any readings that close give a rectangle inside the room', () => {
@@ -147,6 +172,11 @@ describe('a runner in a room of four walls', () => {
     expect(notes).toEqual(
       expect.arrayContaining([
         'The openings are not opposite: the centre of the far one lies 1 13/16" to the right of straight across from the near one.',
+      ]),
+    );
+    // Chosen 40 in wide over everything, the field 34 in: it covers both openings evenly.
+    expect(placedIn(job, 40, along.space! / 25.4, 3)).toEqual(
+      expect.arrayContaining([
         'The near threshold is not square to the axis: 5/16" of plain floor is left at its left. On the axis the work begins 1/8" from it; measure from there.',
         'At the near opening the field runs 3/4" past the left casing, and as much at the right one.',
         'At the far opening the field runs 2" past the left casing, and as much at the right one.',
@@ -154,11 +184,14 @@ describe('a runner in a room of four walls', () => {
     );
   });
 
-  test('takes the run that was read, and says where the room gives another', () => {
-    const { site } = siteOfRunner(`\n  run: 19' 8"`);
-    expect(site).toMatchObject({ ok: true, value: { along: { space: 236 * 25.4 } } });
+  test.each([
+    [`19' 8"`, 5962.65],
+    [`19' 6"`, 5943.6],
+  ])('takes the shorter of the run that was read, %s, and the one that the room gives', (run, space) => {
+    const { site } = siteOfRunner(`\n  run: ${run}`);
+    expect(site).toMatchObject({ ok: true, value: { along: { space } } });
     expect(site.ok && site.value.notes.at(-1)).toBe(
-      `The run was read as 19' 8"; square ends between the thresholds as the room has them come to 19' 6 3/4". The run as read is taken; measure it again.`,
+      `The run was read as ${run}; the room as it was measured has 19' 7 1/4" from threshold to threshold on the axis. The shorter is taken; measure again.`,
     );
   });
 

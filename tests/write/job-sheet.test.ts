@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { scheduleMarks } from '../../src/marks/marks.ts';
 import { cutSheets } from '../../src/stencil/cut.ts';
@@ -8,7 +9,7 @@ import { writeTape } from '../../src/units/index.ts';
 import { INK, paperFor, RED, SOFT } from '../../src/write/ink.ts';
 import { gatherPlacements, windowNumbers } from '../../src/write/job-sheet/placements.ts';
 import { setFractions } from '../../src/write/job-sheet/reading.ts';
-import { type JobSheetInput, writeJobSheet } from '../../src/write/job-sheet.ts';
+import { type JobSheetInput, jobSheetHtml, jobSheetPdf, makeJobSheet } from '../../src/write/job-sheet.ts';
 import { type Read, readElements } from './drawn.ts';
 import { clothScene, rugScene, runnerScene, type Scene } from './scene.ts';
 
@@ -26,6 +27,8 @@ interface Page {
   elements: Read[];
   words: string;
 }
+
+const writeJobSheet = async (input: JobSheetInput): Promise<string> => jobSheetHtml(await makeJobSheet(input));
 
 async function pageOf(input: JobSheetInput): Promise<Page> {
   const html = await writeJobSheet(input);
@@ -66,9 +69,11 @@ describe('the page', () => {
     expect(runner.elements.filter((one) => one.name === 'h1').map((one) => one.text)).toEqual(['Passage runner']);
   });
 
-  test('is printed on the paper of the country: letter for inches, A4 for millimetres', () => {
+  test('is printed on the paper of the job', async () => {
     expect(runner.html).toContain('@page { size: letter portrait;');
-    expect(rug.html).toContain('@page { size: A4 portrait;');
+    const { job } = rug.input;
+    const onA4 = await writeJobSheet({ ...rug.input, job: { ...job, print: { ...job.print, paper: 'A4' } } });
+    expect(onA4).toContain('@page { size: A4 portrait;');
   });
 
   test('whatever a job says stays words', async () => {
@@ -130,9 +135,19 @@ describe('what it holds', () => {
     expect(rows).toContain(`barn redfield${((30 * 233.25) / 2 / 144).toFixed(1)} sq ft`);
   });
 
-  test('the order of work: base coat before marks, marks before stencils, clear coats last', () => {
-    const stages = runner.elements.filter((one) => one.name === 'h3').map((one) => one.text.replace(/^\d/, ''));
-    const order = ['Prepare', 'Base coat', 'Mark', 'Painted between tape', 'Stencil', 'Touch up', 'Clear coats'];
+  test('the order of work: base coat before marks, marks before stencils, clear coats before it is walked on', () => {
+    const stages = runner.elements.filter((one) => one.name === 'h3').map((one) => one.text.replace(/^\d+/, ''));
+    const order = [
+      'Prepare',
+      'Base coat',
+      'Mark',
+      'Painted between tape, or free hand',
+      'Stencil',
+      'Second coat',
+      'Touch up, and take the marks off',
+      'Clear coats',
+      'When to walk on it',
+    ];
     expect(stages.filter((stage) => order.includes(stage))).toEqual(order);
     expect(runner.words).toContain('nearly dry');
   });
@@ -167,6 +182,107 @@ describe('what it warns of', () => {
   test('a cloth: no lead in a floor that is not touched, but edges that trip', () => {
     expect(cloth.words).not.toContain('1978');
     expect(cloth.words).toContain('trips people');
+  });
+});
+
+describe('what is under the paint', () => {
+  const wordsWith = async (change: Partial<JobSheetInput['job']>) =>
+    (await pageOf({ ...runner.input, job: { ...runner.input.job, ...change } })).words;
+
+  test('an unknown floor has a line for each; a known one has its own, and no other', async () => {
+    for (const floor of ['Bare wood:', 'Old paint:', 'Varnish:', 'Concrete:']) expect(runner.words).toContain(floor);
+    const concrete = await wordsWith({ underfoot: { is: 'concrete' } });
+    // ASTM D4263: a sheet 18 in square, 16 h at least.
+    expect(concrete).toMatch(/18 in \(45 cm\) square, to the floor for 16 h or more/);
+    expect(concrete).not.toMatch(/Bare wood:|Varnish:|knots/i);
+    // USDA Wood Handbook, ch. 16: stain-blocking primer, 24 to 48 h.
+    expect(await wordsWith({ underfoot: { is: 'bare wood' } })).toContain('24 to 48 h');
+  });
+
+  test('waits are those of the paint; where it is not known, of both (common practice, no source)', async () => {
+    expect(runner.words).toContain('4 to 16 h for water-based paint, 16 to 24 h for oil');
+    const oil = await wordsWith({ underfoot: { paint: 'oil' } });
+    expect(oil).toContain('16 to 24 h');
+    expect(oil).not.toContain('4 to 16 h');
+    expect(oil).toContain('the label of your can says always wins');
+  });
+
+  test('a house built in 1978 or later is not taken to have lead in it, but 1978 is named (US EPA, 40 CFR 745)', async () => {
+    expect(await wordsWith({ underfoot: { built: 1977 } })).toContain('may have lead in its paint');
+    const newer = await wordsWith({ underfoot: { built: 1978 } });
+    expect(newer).not.toContain('may have lead in its paint');
+    expect(newer).toContain('1978');
+  });
+
+  test('stairs: a way up stays open', async () =>
+    expect(await wordsWith({ surface: 'stairs' })).toContain('every second tread'));
+
+  test('numbers of the job: placements, sheets and marks, counted here', () => {
+    for (const { input, words } of [runner, rug, cloth]) {
+      const placements = input.sheets.flatMap((sheet) => sheet.passes.flat()).length;
+      expect(words).toMatch(new RegExp(`There are ${placements} placements? in`));
+      const marks = input.schedule.lines.flatMap((line) => line.marks).length;
+      expect(words).toContain(`There are ${marks} marks on ${input.schedule.lines.length} lines`);
+    }
+  });
+});
+
+describe('as pages of a PDF, seen by another reader (pdfjs-dist)', () => {
+  const glyphs = async (bytes: Uint8Array) => {
+    const file = await getDocument({ data: Uint8Array.from(bytes), verbosity: 0 }).promise;
+    const pages = await Promise.all(
+      Array.from({ length: file.numPages }, async (_, at) => {
+        const page = await file.getPage(at + 1);
+        const { items } = await page.getTextContent();
+        return { view: page.view, items: items.flatMap((item) => ('str' in item && item.str.trim() ? [item] : [])) };
+      }),
+    );
+    await file.destroy();
+    return pages;
+  };
+
+  test('nothing is set outside the page, every reading stands on one, and the paper is the job’s', async () => {
+    const bytes = await jobSheetPdf(await makeJobSheet(runner.input));
+    const pages = await glyphs(bytes);
+    const { schedule, job } = runner.input;
+    const words = pages.map(({ items }) => items.map(({ str }) => str).join(' ')).join(' ');
+    for (const { view, items } of pages) {
+      // Letter: 8 1/2 by 11 in of 72 points.
+      expect(view).toEqual([0, 0, 612, 792]);
+      for (const { transform, width, height } of items) {
+        expect(Math.min(transform[4], transform[5] - 0.25 * height)).toBeGreaterThan(0);
+        expect(transform[4] + width).toBeLessThan(612);
+        expect(transform[5] + height).toBeLessThan(792);
+      }
+    }
+    for (const { reads } of schedule.lines.flatMap((line) => line.marks))
+      expect(words).toContain(writeTape(reads, job.units, job.step).replaceAll('"', '″').replaceAll("'", '′'));
+  });
+
+  test('same in, same out, byte for byte', async () => {
+    const sheet = await makeJobSheet(cloth.input);
+    expect(Buffer.compare(await jobSheetPdf(sheet), await jobSheetPdf(await makeJobSheet(cloth.input)))).toBe(0);
+  });
+
+  test('a heading is never the last thing on a page, and the head of a table stands on every page it reaches', async () => {
+    const pages = await glyphs(await jobSheetPdf(await makeJobSheet(runner.input)));
+    const headings = new Set(
+      runner.elements.filter(({ name }) => name === 'h2' || name === 'h3').map(({ text }) => text),
+    );
+    for (const { items } of pages) {
+      const lowest = items.reduce((one, other) => (other.transform[5] < one.transform[5] ? other : one));
+      expect(headings.has(lowest.str), lowest.str).toBe(false);
+      // A row begins with its number and then a reading, in bold 16 pt.
+      const rows = items.filter(({ height, str }) => Math.abs(height - 16) < 0.1 && /\d/.test(str));
+      if (rows.length > 1) expect(items.some(({ str }) => str === 'Tape')).toBe(true);
+    }
+  });
+
+  test('what cannot be followed line by line is a picture: arcs', async () => {
+    const svg = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10"><path d="M0 5a5 5 0 0 1 10 0Z"/></svg>';
+    const sheet = await makeJobSheet(cloth.input);
+    const bytes = await jobSheetPdf({ ...sheet, blocks: [{ kind: 'figure', svg, says: 'half a disc', share: 0.3 }] });
+    expect(Buffer.from(bytes).toString('latin1')).toContain('/Subtype /Image');
   });
 });
 

@@ -2,7 +2,7 @@ import { type Claim, equal, stated } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import type { Read } from '../read/read.ts';
 
-/** What every job is written as, besides its stencils. */
+/** What every job is written as, besides its stencils, and the printed job sheet, where job-sheet.html names it. */
 const ALWAYS = ['layout.json', 'plan.svg', 'plan.png', 'template.svg', 'marks.csv', 'marks.svg', 'job-sheet.html'];
 
 function reads(set: FileSet, name: string): Read<unknown> {
@@ -12,7 +12,7 @@ function reads(set: FileSet, name: string): Read<unknown> {
   if (name === 'template.svg') return set.template();
   const sheet = set.sheets().find(({ entry }) => entry.file === name);
   if (sheet) return sheet.drawn;
-  if (name.endsWith('.png'))
+  if (/\.(?:png|pdf)$/.test(name))
     return set.content(name) === undefined ? { ok: false, says: `${name} is missing` } : { ok: true, value: 0 };
   return set.text(name);
 }
@@ -20,7 +20,9 @@ function reads(set: FileSet, name: string): Read<unknown> {
 /** Every file of the job is there and can be read, and no stencil of another layout lies among them. */
 export default function files(set: FileSet): Claim[] {
   const sheets = set.sheets().map(({ entry }) => entry.file);
-  const expected = [...new Set([...ALWAYS, ...sheets])];
+  const page = set.text('job-sheet.html');
+  const printed = page.ok && page.value.includes('job-sheet.pdf') ? ['job-sheet.pdf'] : [];
+  const expected = [...new Set([...ALWAYS, ...printed, ...sheets])];
   const claims = expected.map((name) => {
     const found = reads(set, name);
     return equal(name, 'the file is there and can be read', found.ok ? 'it is' : found.says, 'it is');

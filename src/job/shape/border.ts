@@ -3,6 +3,7 @@ import { range, single } from '../leaves.ts';
 import { type MotifList, motifChoice, motifName } from '../motif-choice.ts';
 import { stretchReader } from '../readers.ts';
 import type { Lengths } from './lengths.ts';
+import { alongWalls } from './room-border.ts';
 
 const MOTIF = 'The motif of the border; `none` for no border. Default: plain-band.';
 
@@ -44,6 +45,7 @@ export const borderShape = ({ size }: Lengths, known: MotifList) =>
         ).optional(),
         corner: motifChoice(known, 'corner', 'The motif of the corner blocks. Default: plain.').optional(),
         ...wayShape,
+        ...alongWalls,
       }),
     ])
     .meta({
@@ -80,6 +82,6 @@ export const reserveShape = ({ strip }: Lengths) =>
       }),
     ])
     .meta({
-      description: 'Plain strip between field and border. One value means both ways. Default: 0.',
+      description: 'Plain strip between field and border. One value means both ways. Default: 0; for a room border, where it lies between wall and border, 2 to 6 in (50 to 150 mm).',
       examples: ['1"'],
     });

@@ -4,13 +4,16 @@ import { SURFACES } from '../job.ts';
 import { range, refuseWith, single, title, typed } from '../leaves.ts';
 import type { MotifList } from '../motif-choice.ts';
 import { borderShape, innerShape, reserveShape } from './border.ts';
+import { clothShape } from './cloth.ts';
 import { coloursShape, paletteShape } from './colours.ts';
 import { fieldShape } from './field.ts';
+import { groundShape } from './ground.ts';
 import { medallionShape } from './laid-over.ts';
 import { lengthsIn } from './lengths.ts';
 import { letteringShape } from './lettering.ts';
 import { printShape } from './print.ts';
 import { overallShape, siteShape } from './site.ts';
+import { stairsShape } from './stairs.ts';
 import { stencilShape } from './stencil.ts';
 
 // A schema is used once, so compiling it would cost more than it saves; and a strict page forbids it.
@@ -65,6 +68,7 @@ export function jobShape({ known, bare, partial = false }: ShapeContext) {
           examples: ['runner'],
         }),
       ),
+      ...groundShape,
       site: siteShape(lengths).optional(),
       overall: overallShape(lengths).optional(),
       'end gap': range(
@@ -72,12 +76,14 @@ export function jobShape({ known, bare, partial = false }: ShapeContext) {
         'Runner: plain strip left at both ends, inside the run. Default: 0; with stretch 1 demanded, 0 to 6 in (0 to 15 cm).',
         '0 to 1/2"',
       ).optional(),
-      field: need(fieldShape(lengths, known, need)),
+      field: fieldShape(lengths, known, need).optional(),
       border: borderShape(lengths, known).optional(),
       'inner border': innerShape(lengths, known).optional(),
       medallion: medallionShape(known).optional(),
       lettering: letteringShape(lengths).optional(),
       reserve: reserveShape(lengths).optional(),
+      cloth: clothShape(lengths).optional(),
+      stairs: stairsShape(lengths).optional(),
       palette: paletteShape().optional(),
       colours: coloursShape().optional(),
       stencil: stencilShape(lengths).optional(),

@@ -1,7 +1,10 @@
 import * as z from 'zod';
 import { range, single } from '../leaves.ts';
 import type { Lengths } from './lengths.ts';
+import { placeShape } from './place.ts';
+import { doorsShape, wallsShape } from './room-border.ts';
 import { axisShape, obstaclesShape, openingListShape, roomShape } from './room.ts';
+import { riserShape, stepsShape, treadShape } from './stairs.ts';
 
 export const siteShape = (lengths: Lengths) => {
   const { size } = lengths;
@@ -40,6 +43,12 @@ export const siteShape = (lengths: Lengths) => {
       room: roomShape(lengths).optional(),
       obstacles: obstaclesShape(lengths).optional(),
       axis: axisShape(lengths).optional(),
+      walls: wallsShape(lengths).optional(),
+      doors: doorsShape(lengths).optional(),
+      place: placeShape(lengths).optional(),
+      steps: stepsShape(lengths).optional(),
+      riser: riserShape(lengths).optional(),
+      tread: treadShape(lengths).optional(),
     })
     .meta({ description: 'What was measured.', examples: [`{ run: 19' 7 3/8", openings: 32" }`] });
 };
@@ -48,7 +57,7 @@ export const overallShape = ({ size }: Lengths) =>
   z
     .strictObject({
       across: range(size('34"'), 'Width over everything.', '34" to 38"').optional(),
-      along: range(size("7'"), 'Length over everything. A runner takes its length from `site: run`.', "7'").optional(),
+      along: range(size("7'"), 'Length over everything. A runner between thresholds takes its length from `site: run`; with this in its place its ends are free.', "7'").optional(),
     })
     .meta({
       description:

@@ -1,24 +1,22 @@
 import type { Layout } from '../../fit/layout.ts';
 import type { Job } from '../../job/job.ts';
 import type { Motif } from '../../motif/motif.ts';
-import type { Readings } from './reading.ts';
+import type { Block } from './block.ts';
+import { type Readings, upper } from './reading.ts';
 
 const half = (count: number): string => (Number.isInteger(count) ? `${count}` : `${Math.floor(count) || ''}½`);
+const by = (one: string, other: string): string => `${one} × ${other}`;
 
 /** The numbers that fix the work, large enough to read standing. */
-export function figures(layout: Layout, job: Job, field: Motif, { length }: Readings): string {
+export function figures(layout: Layout, job: Job, field: Motif, { length }: Readings): Block {
   const { overall, repeats, pitch, border, inner, gaps } = layout;
   const reserve = inner?.offset ?? layout.reserve;
-  const by = (one: string, other: string) => `${one} <small>×</small> ${other}`;
   const per = { across: field.counts?.across ?? 1, along: field.counts?.along ?? 1 };
   const { each, many } = field.counts ?? { each: 'repeat', many: 'repeats' };
   const rows: [string, string][] = [
     ['Overall, across × along', by(length(overall.across), length(overall.along))],
     ['Field', by(length(layout.field.across), length(layout.field.along))],
-    [
-      `${many.charAt(0).toUpperCase()}${many.slice(1)}`,
-      by(half(repeats.across * per.across), half(repeats.along * per.along)),
-    ],
+    [upper(many), by(half(repeats.across * per.across), half(repeats.along * per.along))],
     [`Each ${each}`, by(length(pitch.across / per.across), length(pitch.along / per.along))],
   ];
   if (border > 0) rows.push(['Border', length(border)]);
@@ -39,5 +37,5 @@ export function figures(layout: Layout, job: Job, field: Motif, { length }: Read
       same ? length(gaps.near) : `${length(gaps.near)}, ${length(gaps.far)}`,
     ]);
   }
-  return `<dl class="figures">${rows.map(([name, value]) => `<div><dt>${name}</dt><dd>${value}</dd></div>`).join('')}</dl>`;
+  return { kind: 'numbers', items: rows.map(([name, value]) => ({ name, value })) };
 }

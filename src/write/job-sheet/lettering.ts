@@ -4,9 +4,8 @@ import { boxCentre, boxWidth, pieceBox } from '../../geometry/measure.ts';
 import type { Box } from '../../geometry/path.ts';
 import { quarterTurn } from '../../geometry/transform.ts';
 import type { Job } from '../../job/job.ts';
-import { limitsOf } from '../../marks/words.ts';
+import { datumsOf } from '../../marks/words.ts';
 import type { Sheet } from '../../stencil/sheet.ts';
-import { escapeText } from '../svg.ts';
 import { alongOf } from './placements.ts';
 import { listed, type Readings } from './reading.ts';
 
@@ -29,21 +28,21 @@ function paintsIn(room: Box, { windows, passes }: Sheet): boolean {
   );
 }
 
-/** What one line of lettering says, how large it is, where it stands, and how its sheets are laid. HTML. */
+/** What one line of lettering says, how large it is, where it stands, and how its sheets are laid. */
 function steps(line: Lettered, layout: Layout, job: Job, sheets: Sheet[], { length, tape }: Readings): string[] {
   const { text, face, capHeight, arc, reach, base, place } = line;
   const size = `capitals ${length(capHeight)} high, ${length(boxWidth(reach))} wide from end to end`;
-  const from = escapeText(limitsOf(job).near);
+  const from = datumsOf(job).near;
   const bent = arc > 0 ? ', risen in the middle' : ', sunk in the middle';
   const at = tape(alongOf(base, layout));
   const ends = `mark its ends, ${tape(reach.right)} to either side of the axis`;
-  const own = sheets.filter((sheet) => paintsIn(line, sheet)).map(({ file }) => `<b>${escapeText(file)}</b>`);
+  const own = sheets.filter((sheet) => paintsIn(line, sheet)).map(({ file }) => file);
   const stand =
     arc === 0
       ? 'the letters stand on the base line and begin and end at the two marks'
       : 'the middle of its base line lies on that mark and the letters end between the two others';
   return [
-    `<b>${escapeText(text)}</b>, set in ${escapeText(face)}${arc === 0 ? '' : bent}: ${size}, ${WHERE[place]}.`,
+    `${text}, set in ${face}${arc === 0 ? '' : bent}: ${size}, ${WHERE[place]}.`,
     arc === 0
       ? `Rule its base line across at ${at} from ${from}, and ${ends}.`
       : `Mark the middle of its base line on the axis at ${at} from ${from}, and ${ends}.`,
@@ -53,7 +52,7 @@ function steps(line: Lettered, layout: Layout, job: Job, sheets: Sheet[], { leng
   ];
 }
 
-/** Lettering in the order of work; nothing where there is none. HTML, one step each. */
+/** Lettering in the order of work; nothing where there is none. One step each. */
 export const letteringSteps = (
   lettering: readonly Lettered[] | undefined,
   layout: Layout,

@@ -5,12 +5,12 @@ import type { Film } from '../../stencil/films.ts';
 import type { Sheet } from '../../stencil/sheet.ts';
 import { writeArea } from '../../units/index.ts';
 import { coloursUsed, partWords } from '../plan-key.ts';
-import { escapeText } from '../svg.ts';
+import { type Block, heading } from './block.ts';
 import { counted, listed, type Readings } from './reading.ts';
 
 /** What one coat of a colour covers, mm². The ground goes under everything. */
-function areaOf(drawing: Drawing, job: Job, colour: string): number {
-  const ground = job.colours.ground === colour ? boxWidth(drawing.work) * boxHeight(drawing.work) : 0;
+function areaOf(drawing: Drawing, job: Job, colour: string, whole: number): number {
+  const ground = job.colours.ground === colour ? whole : 0;
   return drawing.regions
     .filter((region) => job.colours[region.part] === colour)
     .reduce(
@@ -19,34 +19,66 @@ function areaOf(drawing: Drawing, job: Job, colour: string): number {
     );
 }
 
-export function colourTable(drawing: Drawing, job: Job): string {
-  const rows = coloursUsed(drawing, job).map(({ colour, parts }) => {
-    const swatch = `<span class="swatch" style="background:${escapeText(job.palette[colour]!)}"></span>`;
-    const area = writeArea(areaOf(drawing, job, colour), job.system);
-    return `<tr><td>${swatch}${escapeText(colour)}</td><td>${parts.map(partWords).join(', ')}</td><td class="n">${area}</td></tr>`;
-  });
-  return `<section><h3>Colours</h3><table><thead><tr><th scope="col">Colour</th><th scope="col">For</th><th scope="col">One coat covers</th></tr></thead><tbody>${rows.join('')}</tbody></table></section>`;
+/** @param ground what the ground covers, mm²; without it the whole of the work */
+export function colourTable(
+  drawing: Drawing,
+  job: Job,
+  ground = boxWidth(drawing.work) * boxHeight(drawing.work),
+): Block[] {
+  const used = coloursUsed(drawing, job);
+  return [
+    heading(3, 'Colours'),
+    {
+      kind: 'table',
+      head: ['Colour', 'For', 'One coat covers'],
+      rows: used.map(({ colour, parts }) => [
+        colour,
+        parts.map(partWords).join(', '),
+        writeArea(areaOf(drawing, job, colour, ground), job.system).replaceAll(' ', '\u00a0'),
+      ]),
+      narrow: [0, 2],
+      swatches: used.map(({ colour }) => job.palette[colour]!),
+    },
+  ];
 }
 
-const ticks = (items: string[]): string => `<ul class="tick">${items.map((item) => `<li>${item}</li>`).join('')}</ul>`;
+const CLEAN = 'Cleaner and rinse water, rags, kitchen paper';
+
+/** What the surface itself asks for. */
+function groundNeeds({ surface, underfoot }: Job): string[] {
+  if (surface === 'floor-cloth')
+    return [
+      'Heavy canvas, larger than the cloth all round by what the hem takes; size or acrylic primer for both of its faces',
+      'Fabric glue and a roller to press it, where the edges are hemmed',
+      'Non-slip pad, a little smaller than the cloth',
+    ];
+  const primer = {
+    'bare wood': 'Wood filler, fine abrasive paper, primer or a first coat that the label allows on bare wood',
+    painted: 'Primer for patched places, if the label asks for it',
+    varnished: 'Bonding primer for varnished floors',
+    concrete: 'Concrete cleaner, patching compound, and the primer that the label asks for on concrete',
+    canvas: 'Size or acrylic primer',
+  };
+  return [
+    underfoot?.is === undefined ? 'Primer for bare or patched places, if the label asks for it' : primer[underfoot.is],
+  ];
+}
 
 /** What has to be at hand, worked out from the job where it can be. */
-export function materials(drawing: Drawing, job: Job, sheets: Sheet[], films: Film[], { length }: Readings): string {
-  const colours = coloursUsed(drawing, job).map(({ colour }) => escapeText(colour));
+export function materials(drawing: Drawing, job: Job, sheets: Sheet[], films: Film[], { length }: Readings): Block[] {
+  const colours = coloursUsed(drawing, job).map(({ colour }) => colour);
   const brushes = new Set(sheets.map((sheet) => sheet.colour)).size;
-  const cloth = job.surface === 'floor-cloth';
   const widest = Math.max(0, ...sheets.map(({ outline }) => boxWidth(outline)));
   const longest = Math.max(0, ...sheets.map(({ outline }) => boxHeight(outline)));
+  const paint = job.underfoot?.paint === undefined ? '' : `, ${job.underfoot.paint}`;
   const needed = [
-    cloth
-      ? 'The cloth, cut to size, sized and primed as its maker says'
-      : 'Primer for bare or patched places, if the label asks for it',
-    `Floor paint: ${listed(colours)}`,
+    ...groundNeeds(job),
+    `Floor paint${paint}: ${listed(colours)}`,
     'Clear coat made for floors, for two or three thin coats',
-    'Cleaner and rinse water, rags, kitchen paper',
+    job.underfoot?.paint === 'oil' ? `${CLEAN}, and the thinner that the label names` : CLEAN,
     'Low-tack masking tape',
   ];
-  if (sheets.length > 0) {
+  if (films.length > 0) {
     const size = `the largest ${length(widest)} × ${length(longest)}`;
     needed.push(
       `Stencil film or oiled card: ${counted(films.length, 'piece')} of ${length(films[0]!.across)} × ${length(films[0]!.along)}, for ${counted(sheets.length, 'sheet')}, ${size}`,
@@ -65,5 +97,10 @@ export function materials(drawing: Drawing, job: Job, sheets: Sheet[], films: Fi
     );
   }
   tools.push('Vacuum cleaner, tack cloth', 'Gloves, eye protection, knee pads, and the mask that the label asks for');
-  return `<section><h3>Materials</h3>${ticks(needed)}</section><section><h3>Tools</h3>${ticks(tools)}</section>`;
+  return [
+    heading(3, 'Materials'),
+    { kind: 'ticks', items: needed, look: 'list' },
+    heading(3, 'Tools'),
+    { kind: 'ticks', items: tools, look: 'list' },
+  ];
 }

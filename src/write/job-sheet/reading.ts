@@ -5,11 +5,11 @@ import { escapeText } from '../svg.ts';
 /** `6 3/8"` with its fraction set as one; the text stays as typed, so that it can be searched and read aloud. */
 export const setFractions = (text: string): string =>
   escapeText(text)
-    .replaceAll('&quot;', '″')
-    .replaceAll('&#39;', '′')
+    .replace(/(\d)&quot;/g, '$1″')
+    .replace(/(\d)&#39;/g, '$1′')
     .replace(/(^|[^\d/])(\d+\/\d+″?)(?![\d/])/g, '$1<span class="f">$2</span>');
 
-/** The two ways of writing a length in this job, as HTML. */
+/** The two ways of writing a length in this job. */
 export interface Readings {
   /** As a person says it. */
   length(mm: number): string;
@@ -17,10 +17,18 @@ export interface Readings {
   tape(mm: number): string;
 }
 
-export function readingsOf({ units, step }: Pick<Job, 'units' | 'step'>): Readings {
-  const set = (text: string) => `<span class="n">${setFractions(text)}</span>`;
-  return { length: (mm) => set(writeLength(mm, units, step)), tape: (mm) => set(writeTape(mm, units, step)) };
-}
+const writingOf = (set: (text: string) => string, { units, step }: Pick<Job, 'units' | 'step'>): Readings => ({
+  length: (mm) => set(writeLength(mm, units, step)),
+  tape: (mm) => set(writeTape(mm, units, step)),
+});
+
+/** As HTML. */
+export const readingsOf = (job: Pick<Job, 'units' | 'step'>): Readings =>
+  writingOf((text) => `<span class="n">${setFractions(text)}</span>`, job);
+
+/** As text that no line ends within. */
+export const plainReadings = (job: Pick<Job, 'units' | 'step'>): Readings =>
+  writingOf((text) => text.replaceAll(' ', '\u00a0'), job);
 
 /** `a`, `a and b`, `a, b and c`. */
 export const listed = (items: string[]): string =>
@@ -28,3 +36,5 @@ export const listed = (items: string[]): string =>
 
 /** `1 window`, `12 windows`. */
 export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
+
+export const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

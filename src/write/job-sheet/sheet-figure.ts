@@ -7,13 +7,14 @@ import { formatMm } from '../number.ts';
 import { pathText } from '../path.ts';
 import { Sketch } from '../sketch.ts';
 import { sheetOrigin } from '../stencil.ts';
-import { element, escapeText } from '../svg.ts';
+import { element } from '../svg.ts';
+import { type Figure, PAGE_WIDTH } from './block.ts';
 
 /** The largest a figure of a sheet may stand on the page, mm. */
 const ROOM = { across: 62, along: 58 };
 
 /** A small picture of a sheet: its windows with their numbers, its keys, and which edge points to the far end. */
-export function sheetFigure(sheet: Sheet, job: Pick<Job, 'palette'>, lettering: Lettering): string {
+export function sheetFigure(sheet: Sheet, job: Pick<Job, 'palette'>, lettering: Lettering): Figure {
   const { outline, windows, keys } = sheet;
   const [wide, high] = [boxWidth(outline), boxHeight(outline)];
   const perPage = Math.max(wide / ROOM.across, high / ROOM.along);
@@ -39,7 +40,8 @@ export function sheetFigure(sheet: Sheet, job: Pick<Job, 'palette'>, lettering: 
   sketch.label('far end', [wide / 2, -0.8 * lettered], 'middle', { size: lettered });
   const { left, right, top } = sketch.box;
   const [across, along] = [right - left + 4 * line, high - top + 4 * line];
-  return element(
+  const says = `${sheet.file}: where its ${windows.length} windows and ${keys.length} keys lie`;
+  const svg = element(
     'svg',
     {
       xmlns: 'http://www.w3.org/2000/svg',
@@ -47,8 +49,9 @@ export function sheetFigure(sheet: Sheet, job: Pick<Job, 'palette'>, lettering: 
       width: `${formatMm(across / perPage)}mm`,
       height: `${formatMm(along / perPage)}mm`,
       role: 'img',
-      'aria-label': escapeText(`${sheet.file}: where its ${windows.length} windows and ${keys.length} keys lie`),
+      'aria-label': says,
     },
     element('g', { fill: 'none', stroke: INK }, sketch.text),
   );
+  return { kind: 'figure', svg, says, share: across / perPage / PAGE_WIDTH };
 }

@@ -2,18 +2,18 @@ import type { Layout } from '../../fit/layout.ts';
 import { boxCentre, boxHeight, boxWidth } from '../../geometry/measure.ts';
 import { quarterTurn } from '../../geometry/transform.ts';
 import type { Job } from '../../job/job.ts';
-import { limitsOf } from '../../marks/words.ts';
+import { datumsOf } from '../../marks/words.ts';
 import type { Placement, Sheet } from '../../stencil/sheet.ts';
 import type { Lettering } from '../lettering.ts';
-import { escapeText } from '../svg.ts';
+import { type Block, heading, type Table, words } from './block.ts';
 import { alongOf, gatherPlacements, windowNumbers } from './placements.ts';
 import { counted, listed, type Readings } from './reading.ts';
 import { sheetFigure } from './sheet-figure.ts';
 
-const TURNS = ['as drawn', 'quarter turn right', 'half turn', 'quarter turn left'];
+export const TURNS = ['as drawn', 'quarter turn right', 'half turn', 'quarter turn left'];
 
 /** Where the middle of the sheet itself comes to lie, which can be found on it with a ruler. */
-function bySheetMiddle({ turn, x, y, open }: Placement, { outline }: Sheet): Placement {
+export function bySheetMiddle({ turn, x, y, open }: Placement, { outline }: Sheet): Placement {
   const [dx, dy] = quarterTurn(turn)(boxCentre(outline));
   return { turn, x: x + dx, y: y + dy, open };
 }
@@ -28,44 +28,76 @@ function acrossWords(xs: number[], { tape }: Readings): string {
   return [...side(left, 'left'), ...on, ...side(right, 'right')].join('; ');
 }
 
-function passRows(sheet: Sheet, number: number, layout: Layout, readings: Readings): string {
+function passRows(sheet: Sheet, number: number, layout: Layout, readings: Readings): string[][] {
   const pass = sheet.passes[number]!.map((place) => bySheetMiddle(place, sheet));
-  const rows = gatherPlacements(pass).map(({ turn, open, xs, ys }) => {
-    const windows = open.length === sheet.windows.length ? 'all' : `only ${windowNumbers(open)}`;
-    const along = ys.map((y) => readings.tape(alongOf(y, layout))).join(', ');
-    return `<tr><td class="box"></td><td>${acrossWords(xs, readings)}</td><td>${along}</td><td>${TURNS[turn]}</td><td>${windows}</td></tr>`;
-  });
+  return gatherPlacements(pass).map(({ turn, open, xs, ys }) => [
+    acrossWords(xs, readings),
+    ys.map((y) => readings.tape(alongOf(y, layout))).join(', '),
+    TURNS[turn]!,
+    open.length === sheet.windows.length ? 'all' : `only ${windowNumbers(open)}`,
+  ]);
+}
+
+/** `Pass 2, when pass 1 is dry: 12 placements`. */
+export const passWords = (sheet: Sheet, number: number): string => {
   const when = number === 0 ? '' : `, when pass ${number} is dry`;
-  const placements = counted(pass.length, 'placement');
-  return `<tbody><tr><th colspan="5" scope="rowgroup">Pass ${number + 1}${when}: ${placements}</th></tr>${rows.join('')}</tbody>`;
+  return `Pass ${number + 1}${when}: ${counted(sheet.passes[number]!.length, 'placement')}`;
+};
+
+/** Where a sheet is laid, from the axis and along it, pass by pass. */
+function layTable(sheet: Sheet, layout: Layout, readings: Readings): Table {
+  const rows: string[][] = [];
+  const parts: NonNullable<Table['parts']> = [];
+  for (const number of sheet.passes.keys()) {
+    parts.push({ before: rows.length, text: passWords(sheet, number) });
+    rows.push(...passRows(sheet, number, layout, readings));
+  }
+  return {
+    kind: 'table',
+    head: ['Middle, from the axis', 'Middle, along', 'Turned', 'Windows open'],
+    rows,
+    ticked: true,
+    narrow: [2],
+    parts,
+  };
 }
 
-function oneSheet(sheet: Sheet, layout: Layout, job: Job, readings: Readings, lettering: Lettering): string {
-  const { outline, windows, keys, passes } = sheet;
-  const size = `${readings.length(boxWidth(outline))} × ${readings.length(boxHeight(outline))}`;
-  const told = [size, counted(windows.length, 'window'), keys.length > 0 ? counted(keys.length, 'key') : 'no keys'];
-  const head = ['Done', 'Middle, from the axis', 'Middle, along', 'Turned', 'Windows open']
-    .map((words) => `<th scope="col">${words}</th>`)
-    .join('');
-  const rows = passes.map((_, number) => passRows(sheet, number, layout, readings)).join('');
-  const about = `<h3>${escapeText(sheet.file)}</h3><p><b>${escapeText(sheet.colour)}</b>: ${escapeText(sheet.says)}.</p><p>${listed(told)}.</p>`;
-  return `<section class="sheet"><div>${about}<table class="lay"><thead><tr>${head}</tr></thead>${rows}</table></div>${sheetFigure(sheet, job, lettering)}</section>`;
-}
-
-/** Every sheet with where it is laid, in the order of work. */
+/** Every sheet with where it is laid, in the order of work. `lay` where placements are told in another way than from one axis. */
 export function sheetPages(
   sheets: Sheet[],
-  layout: Layout,
   job: Job,
   readings: Readings,
   lettering: Lettering,
-): string {
-  if (sheets.length === 0) return '';
+  { layout, lay }: { layout?: Layout | undefined; lay?: ((sheet: Sheet) => Block[]) | undefined },
+): Block[] {
+  if (sheets.length === 0) return [];
+  const along =
+    layout && !lay
+      ? `The distances say where the middle of the sheet comes to lie: from the axis, and along from ${datumsOf(job).near}. They only bring it there; its keys do the rest.`
+      : 'The distances only bring it there; its keys do the rest.';
   const how = [
     'Cut each file at true size: its drawing is in millimetres, and its edge is the edge of the sheet. Write the numbers of the windows on it.',
-    `As drawn, the top of a sheet points to the far end. The distances say where the middle of the sheet comes to lie: from the axis, and along from ${escapeText(limitsOf(job).near)}. They only bring it there; its keys do the rest.`,
+    `As drawn, the top of a sheet points to the far end. ${along}`,
     'Filled keys belong on the guide lines, with their points. Open keys then show a corner of what is painted already, and nothing else. Tape the keys shut before you paint, and every window that is not to be open.',
   ];
-  const all = sheets.map((sheet) => oneSheet(sheet, layout, job, readings, lettering)).join('');
-  return `<section class="page"><h2>Sheets, in the order of work</h2>${how.map((words) => `<p>${words}</p>`).join('')}${all}</section>`;
+  const one = (sheet: Sheet): Block[] => {
+    const { outline, windows, keys } = sheet;
+    const size = `${readings.length(boxWidth(outline))} × ${readings.length(boxHeight(outline))}`;
+    const told = [size, counted(windows.length, 'window'), keys.length > 0 ? counted(keys.length, 'key') : 'no keys'];
+    const placed = lay ? lay(sheet) : layout ? [layTable(sheet, layout, readings)] : [];
+    return [
+      {
+        kind: 'beside',
+        side: 'right',
+        figure: sheetFigure(sheet, job, lettering),
+        blocks: [
+          heading(3, sheet.file),
+          words(`${sheet.colour}: ${sheet.says}.`),
+          words(`${listed(told)}.`),
+          ...placed,
+        ],
+      },
+    ];
+  };
+  return [heading(2, 'Sheets, in the order of work'), ...how.map((text) => words(text)), ...sheets.flatMap(one)];
 }

@@ -3,9 +3,9 @@ import { INK, RED, SOFT } from '../ink.ts';
 
 /**
  * The look of the job sheet, on screen and on paper. The prime of feet is left to another face: this one spaces it too wide.
- * @param paper `letter` or `A4`
+ * @param paper a page size of CSS Paged Media
  */
-export const styleOf = (paper: 'letter' | 'A4'): string => `
+export const styleOf = (paper: string): string => `
 @font-face { font-family: Sheet; src: url(${FACE}) format('woff'); unicode-range: U+0-2031, U+2033-FFFF; }
 @page { size: ${paper} portrait; margin: 13mm 14mm; }
 :root { --ink: ${INK}; --soft: ${SOFT}; --line: #cdbfa6; --paper: #fdfaf3; --red: ${RED}; }
@@ -27,28 +27,28 @@ ul, ol { margin: 0; padding: 0; list-style: none; }
 .figures dt { font-size: 8.5pt; color: var(--soft); }
 .figures dd { margin: 0; font-size: 16pt; line-height: 1.2; white-space: nowrap; }
 .figures small { font-size: 12pt; color: var(--soft); }
-.first { margin-top: 5mm; }
-.tall .first { display: grid; grid-template-columns: auto 1fr; gap: 8mm; align-items: start; }
-.plan svg { display: block; max-width: 100%; margin: 0 auto; }
-.lists { font-size: 9.6pt; line-height: 1.34; }
-.lists .tick li { margin-bottom: .7mm; }
-.wide .lists { columns: 3; column-gap: 7mm; margin-top: 4mm; }
-.checks { break-inside: avoid; }
+.figure svg { display: block; margin: 0 auto; }
+.beside.left { margin-top: 5mm; }
+.tall .beside.left { display: grid; grid-template-columns: auto minmax(0, 1fr); gap: 8mm; align-items: start; }
+.left > .lists { font-size: 9.6pt; line-height: 1.34; }
+.left > .lists .tick li { margin-bottom: .7mm; }
+.wide .left > .lists { columns: 3; column-gap: 7mm; margin-top: 4mm; }
 .lists section { break-inside: avoid; }
-.lists h3 { margin-top: 0; }
-.tall .lists section + section { margin-top: 3.5mm; }
-.lists td:first-child { white-space: nowrap; }
+.left > .lists h3 { margin-top: 0; }
+.tall .left > .lists section, .tall .left > .lists p + section { margin-top: 3.5mm; }
+.left > .lists td:first-child { white-space: nowrap; }
+.beside.right { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 0 7mm; align-items: start; margin-top: 7mm; }
+.right > .lists h3 { margin-top: 0; }
 .tick li, .steps li { position: relative; padding-left: 6mm; margin-bottom: 1mm; break-inside: avoid; }
 .tick li::before, .steps li::before, td.box::before { content: ''; position: absolute; left: 0; top: .9mm; width: 3.4mm; height: 3.4mm; border: .3mm solid var(--ink); background: #fff; }
+.steps { font-size: 12pt; line-height: 1.36; max-width: 168mm; }
+.steps li { padding-left: 8mm; margin-bottom: 1.4mm; }
+.steps li::before { top: 1mm; width: 4.2mm; height: 4.2mm; }
+h3 .no { display: inline-block; min-width: 6.4mm; margin-right: 2.6mm; padding: 0 1mm; border: .4mm solid var(--red); border-radius: 4mm; text-align: center; line-height: 5.6mm; font-size: 11pt; color: var(--red); }
 td.box { position: relative; width: 6mm; }
 td.box::before { left: 1mm; top: 1.5mm; }
-.steps { columns: 2; column-gap: 9mm; font-size: 9.3pt; line-height: 1.3; }
-.steps li { margin-bottom: .7mm; }
-.steps h3 { margin-top: 0; padding-top: 2.2mm; font-size: 11.5pt; }
-.steps h3 .no { display: inline-block; min-width: 7mm; color: var(--red); }
-.care { padding: 2.5mm 5mm; border: .5mm solid var(--red); border-left-width: 2.5mm; break-inside: avoid; }
+.care { margin-top: 7mm; padding: 2.5mm 5mm; border: .5mm solid var(--red); border-left-width: 2.5mm; break-inside: avoid; }
 .care h2 { margin: 0 0 1.5mm; padding: 0; border: 0; color: var(--red); }
-.care { font-size: 9.5pt; line-height: 1.34; }
 .care dl { margin: 0; display: grid; grid-template-columns: auto 1fr; gap: 1mm 4mm; }
 .care dt { white-space: nowrap; }
 .care dd { margin: 0; }
@@ -60,27 +60,18 @@ th { text-align: left; font-weight: 500; font-size: 8.5pt; color: var(--soft); b
 td { border-bottom: .25mm solid var(--line); padding: 1.1mm 2mm 1.1mm 0; vertical-align: top; }
 tr { break-inside: avoid; }
 td.read, th.read { text-align: right; padding-right: 4mm; white-space: nowrap; }
-td.read { font-size: 15pt; line-height: 1.1; }
+td.read { font-size: 16pt; line-height: 1.1; }
 td.no { color: var(--soft); width: 8mm; }
-.tables { display: grid; grid-template-columns: 1fr 1fr; gap: 1mm 9mm; align-items: start; }
-.tables .short { break-inside: avoid; }
-.tables .long { grid-column: 1 / -1; }
-.long .rows { columns: 3; column-gap: 6mm; }
-.long td { padding-top: .7mm; padding-bottom: .7mm; font-size: 9.5pt; }
-.long td.box::before { top: 1.1mm; }
-.long td.no { width: 6mm; padding-right: 1mm; }
-.long td.read { font-size: 13pt; padding-right: 2.5mm; }
+.rows { columns: 2; column-gap: 9mm; }
+section.half { display: inline-block; width: 47.5%; margin-right: 2.4%; vertical-align: top; break-inside: avoid; }
 .swatch { display: inline-block; width: 5mm; height: 5mm; margin-right: 1.5mm; border: .25mm solid var(--soft); vertical-align: -1mm; }
 .n { white-space: nowrap; }
 b { font-weight: 500; }
 .f { font-feature-settings: 'frac'; }
 .page { break-before: page; }
-.page > h2:first-child { margin-top: 0; }
-.page + section > h2 { margin-top: 5mm; }
-.sheet { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 0 7mm; align-items: start; margin-top: 7mm; }
-.sheet h3 { margin-top: 0; }
+.page + h2, .page + .care { margin-top: 8mm; }
 .lay th[scope='rowgroup'] { padding-top: 2.5mm; font-size: 10.5pt; color: var(--ink); border-bottom: .25mm solid var(--line); }
 .lay tbody { break-inside: avoid; }
 .lay td:nth-child(4) { white-space: nowrap; }
-@media print { body { padding: 0; max-width: none; background: #fff; } }
+@media print { .page + h2, .page + .care { margin-top: 0; } body { padding: 0; max-width: none; background: #fff; } }
 `;

@@ -1,5 +1,9 @@
 import type { Surface } from '../../job/job.ts';
+import { clothBlocks } from '../cloth-blocks.ts';
 import type { Finished } from '../files.ts';
+import { flightBlocks } from '../flight-blocks.ts';
+import { floorBlocks } from '../floor/blocks.ts';
+import { roomBlocks } from '../room/blocks.ts';
 import type { Block } from './block.ts';
 
 /** What a surface adds to the job sheet, after the plan: figures, tables and words of its own. */
@@ -8,12 +12,12 @@ type Blocks = (finished: Finished) => Promise<Block[]>;
 const NONE: Blocks = async () => [];
 
 const BLOCKS: Record<Surface, Blocks> = {
-  runner: NONE,
-  rug: NONE,
-  'floor-cloth': NONE,
-  floor: NONE,
+  runner: roomBlocks,
+  rug: roomBlocks,
+  'floor-cloth': clothBlocks,
+  floor: floorBlocks,
   'room-border': NONE,
-  stairs: NONE,
+  stairs: flightBlocks,
 };
 
 export const surfaceBlocks: Blocks = (finished) => BLOCKS[finished.job.surface](finished);

@@ -16,7 +16,7 @@ import { type Tile, tilesOf } from './tiling.ts';
 /** What the printed pages are made from. */
 export interface Printed {
   job: Job;
-  layout: Layout;
+  layout: Pick<Layout, 'work'>;
   drawing: Drawing;
   sheets: Sheet[];
 }

@@ -7,13 +7,25 @@ import { checkSummed } from './sfnt.ts';
 /** The tables that a page printer draws letters from (ISO 32000-1, table 126). */
 const TABLES = ['cvt ', 'fpgm', 'glyf', 'head', 'hhea', 'hmtx', 'loca', 'maxp', 'prep'];
 
+/** What is read of a face. */
 interface Opened {
   unitsPerEm: number;
   ascender: number;
   descender: number;
   tables: { head: Record<'xMin' | 'yMin' | 'xMax' | 'yMax', number>; os2: { sCapHeight: number } };
   charToGlyphIndex(character: string): number;
-  glyphs: { length: number; get(index: number): { advanceWidth?: number } };
+  glyphs: {
+    length: number;
+    get(index: number): { advanceWidth?: number; getBoundingBox(): { x1: number; x2: number } };
+  };
+  substitution: { getSingle(feature: string, script: string): { sub: number; by: number }[] };
+}
+
+/** A face, and its outlines as a file that a page printer reads. */
+export interface OpenFace {
+  name: string;
+  font: Opened;
+  file: Uint8Array;
 }
 
 /** The face of everything written, as text on the pages of one file: letters stay letters, and can be searched and copied. */
@@ -52,19 +64,75 @@ function toUnicode(used: [glyph: number, character: string][]): string {
   ].join('\n');
 }
 
-/** Opens the face once; every file gets a `Type` of its own. */
-async function open(): Promise<{ font: Opened; file: Uint8Array }> {
+async function open(address: string, name: string): Promise<OpenFace> {
   const { parse } = await import('opentype.js/dist/opentype.mjs');
-  const woff = bytesOf(FACE);
+  const woff = bytesOf(address);
   const file = checkSummed(packContainer(await openContainer(woff), TABLES));
-  return { font: parse(woff.buffer) as unknown as Opened, file };
+  return { name, font: parse(woff.buffer) as unknown as Opened, file };
 }
 
-let opening: ReturnType<typeof open> | undefined;
+const opening = new Map<string, Promise<OpenFace>>();
 
+/** Opens a face once, from its `data:` address. */
+export function openFace(address: string, name: string): Promise<OpenFace> {
+  const found = opening.get(name) ?? open(address, name);
+  opening.set(name, found);
+  return found;
+}
+
+/** Puts a face into a file. `used`: what each letter of it that stands there is to be read as. */
+export function embedFace(
+  { font, file, name }: OpenFace,
+  used: ReadonlyMap<number, string>,
+  context: PDFContext,
+  text: (value: string) => PDFString,
+): PDFRef {
+  const thousandths = (units: number): number => Math.round((units * 1000) / font.unitsPerEm);
+  const letters = [...used].sort(([a], [b]) => a - b);
+  const { xMin, yMin, xMax, yMax } = font.tables.head;
+  const descriptor = context.register(
+    context.obj({
+      Type: 'FontDescriptor',
+      FontName: name,
+      // Symbolic: letters are chosen by their number (ISO 32000-1, table 123).
+      Flags: 4,
+      FontBBox: [xMin, yMin, xMax, yMax].map(thousandths),
+      ItalicAngle: 0,
+      Ascent: thousandths(font.ascender),
+      Descent: thousandths(font.descender),
+      CapHeight: thousandths(font.tables.os2.sCapHeight),
+      StemV: 100,
+      FontFile2: context.register(context.flateStream(file, { Length1: file.length })),
+    }),
+  );
+  const descendant = context.register(
+    context.obj({
+      Type: 'Font',
+      Subtype: 'CIDFontType2',
+      BaseFont: name,
+      CIDSystemInfo: { Registry: text('Adobe'), Ordering: text('Identity'), Supplement: 0 },
+      FontDescriptor: descriptor,
+      CIDToGIDMap: 'Identity',
+      DW: 500,
+      W: letters.flatMap(([glyph]) => [glyph, [thousandths(font.glyphs.get(glyph).advanceWidth ?? 0)]]),
+    }),
+  );
+  return context.register(
+    context.obj({
+      Type: 'Font',
+      Subtype: 'Type0',
+      BaseFont: name,
+      Encoding: 'Identity-H',
+      DescendantFonts: [descendant],
+      ToUnicode: context.register(context.flateStream(toUnicode(letters))),
+    }),
+  );
+}
+
+/** The face of everything written; every file gets a `Type` of its own. */
 export async function loadType(): Promise<Type> {
-  opening ??= open();
-  const { font, file } = await opening;
+  const face = await openFace(FACE, 'Barlow-Medium');
+  const { font } = face;
   const used = new Map<number, string>();
   const glyphsOf = (text: string): [number, string][] =>
     [...text].flatMap((character): [number, string][] => {
@@ -72,7 +140,6 @@ export async function loadType(): Promise<Type> {
       return glyph === 0 ? [] : [[glyph, character]];
     });
   const advance = (glyph: number): number => font.glyphs.get(glyph).advanceWidth ?? 0;
-  const thousandths = (units: number): number => Math.round((units * 1000) / font.unitsPerEm);
 
   return {
     width: (text, size) => (glyphsOf(text).reduce((sum, [glyph]) => sum + advance(glyph), 0) / font.unitsPerEm) * size,
@@ -81,47 +148,6 @@ export async function loadType(): Promise<Type> {
       for (const [glyph, character] of glyphs) if (!used.has(glyph)) used.set(glyph, character);
       return glyphs.map(([glyph]) => hex(glyph)).join('');
     },
-    embed(context, text) {
-      const letters = [...used].sort(([a], [b]) => a - b);
-      const { xMin, yMin, xMax, yMax } = font.tables.head;
-      const name = 'Barlow-Medium';
-      const descriptor = context.register(
-        context.obj({
-          Type: 'FontDescriptor',
-          FontName: name,
-          // Symbolic: letters are chosen by their number (ISO 32000-1, table 123).
-          Flags: 4,
-          FontBBox: [xMin, yMin, xMax, yMax].map(thousandths),
-          ItalicAngle: 0,
-          Ascent: thousandths(font.ascender),
-          Descent: thousandths(font.descender),
-          CapHeight: thousandths(font.tables.os2.sCapHeight),
-          StemV: 100,
-          FontFile2: context.register(context.flateStream(file, { Length1: file.length })),
-        }),
-      );
-      const descendant = context.register(
-        context.obj({
-          Type: 'Font',
-          Subtype: 'CIDFontType2',
-          BaseFont: name,
-          CIDSystemInfo: { Registry: text('Adobe'), Ordering: text('Identity'), Supplement: 0 },
-          FontDescriptor: descriptor,
-          CIDToGIDMap: 'Identity',
-          DW: 500,
-          W: letters.flatMap(([glyph]) => [glyph, [thousandths(advance(glyph))]]),
-        }),
-      );
-      return context.register(
-        context.obj({
-          Type: 'Font',
-          Subtype: 'Type0',
-          BaseFont: name,
-          Encoding: 'Identity-H',
-          DescendantFonts: [descendant],
-          ToUnicode: context.register(context.flateStream(toUnicode(letters))),
-        }),
-      );
-    },
+    embed: (context, text) => embedFace(face, used, context, text),
   };
 }

@@ -1,0 +1,152 @@
+import { onTape } from '../fit/steps.ts';
+import { stretchCost, stripCost, unevenCost, widthCost } from './cost.ts';
+import { type Counted, countings, leastUneven, stripsAt } from './counts.ts';
+import type { Chain, RoomProblem } from './problem.ts';
+import { type RoomCandidate, RoomShortlist } from './shortlist.ts';
+
+const HAIR = 1e-9;
+
+/**
+ * By how many widths more the corners on the way there take than those on the way back, for each direction. Where it is not 0, whole repeats of one
+ * pitch have to come to just so many widths: a room with an alcove decides the pitch.
+ */
+export const surplusOf = ({ links }: Chain): number => links.reduce((sum, { sign, insides }) => sum + sign * insides, 0);
+
+const within = (pitch: number, width: number, { ratio, stretch }: RoomProblem): boolean => {
+  const pulled = pitch / (width * (ratio as number));
+  return pulled >= stretch.from * (1 - HAIR) && pulled <= stretch.to * (1 + HAIR);
+};
+
+/** Every pitch with which whole repeats come to so many widths. */
+function partsOf(widths: number, width: number, problem: RoomProblem): number[] {
+  const { ratio, stretch, even } = problem;
+  const by = even ? 2 : 1;
+  const natural = width * (ratio as number);
+  const found: number[] = [];
+  for (let count = by; count <= (widths * width) / (natural * stretch.from) + by; count += by) {
+    const pitch = (widths * width) / count;
+    if (within(pitch, width, problem)) found.push(pitch);
+  }
+  return found;
+}
+
+/** The longest run: its wall, and how long it is when its strips add up to nothing. */
+function longest({ chains }: RoomProblem, width: number) {
+  const runs = chains.flatMap(({ lines, links }) =>
+    links.map((link, at) => {
+      const [from, to] = [lines[at]!, lines[(at + 1) % lines.length]!];
+      const bare = link.sign * (to.at - from.at) - link.insides * width;
+      return { bare, from: -link.sign * from.sign, to: link.sign * to.sign };
+    }),
+  );
+  return runs.reduce((best, run) => (run.bare > best.bare + HAIR ? run : best));
+}
+
+/**
+ * The pitches tried at a width: true to shape, and every one with which the longest run comes to whole repeats when the strips at its two ends are
+ * read off the tape. Where corners decide the pitch, those that they allow.
+ */
+export function pitchesAt(width: number, problem: RoomProblem): number[] {
+  const { chains, ratio, strip, tape, even, stretch } = problem;
+  const surplus = chains.map((chain) => Math.abs(surplusOf(chain))).filter((widths) => widths > 0);
+  const natural = width * (ratio as number);
+  if (surplus.length > 0) {
+    const [first, ...rest] = surplus.map((widths) => partsOf(widths, width, problem));
+    return first!.filter((pitch) => rest.every((list) => list.some((other) => Math.abs(other - pitch) < HAIR * pitch)));
+  }
+  const run = longest(problem, width);
+  const by = even ? 2 : 1;
+  const found = new Map<number, number>();
+  const add = (pitch: number): void => {
+    if (within(pitch, width, problem)) found.set(Math.round(pitch * 1e6), pitch);
+  };
+  add(natural);
+  const strips = onTape(strip, tape.step);
+  const sums = new Map<number, number>();
+  for (const a of strips) for (const b of strips) sums.set(Math.round((run.from * a + run.to * b) * 1e6), run.from * a + run.to * b);
+  for (const sum of sums.values()) {
+    const length = run.bare + sum;
+    const most = Math.floor(length / (natural * stretch.from) + HAIR);
+    for (let count = by; count <= most; count += by) add(length / count);
+  }
+  return [...found.values()];
+}
+
+/** How many combinations there are: every width, every pitch tried with it, every first strip of both directions. */
+export function countOnePitch(problem: RoomProblem): number {
+  const strips = onTape(problem.strip, problem.tape.step).length;
+  return onTape(problem.width, problem.tape.step).reduce(
+    (sum, width) => sum + pitchesAt(width, problem).length * strips * strips,
+    0,
+  );
+}
+
+/** The strips of both directions, by wall. */
+function stripsOf(problem: RoomProblem, chosen: readonly { counted: Counted; first: number }[]) {
+  const strips: number[] = [];
+  const counts: number[] = [];
+  chosen.forEach(({ counted, first }, direction) => {
+    const { lines, links } = problem.chains[direction]!;
+    lines.forEach(({ wall }, n) => {
+      strips[wall] = counted.bases[n]! + counted.signs[n]! * first;
+    });
+    links.forEach(({ wall }, n) => {
+      counts[wall] = counted.counts[n]!;
+    });
+  });
+  return { strips, counts };
+}
+
+interface Placing {
+  counted: Counted;
+  first: number;
+  least: number;
+  most: number;
+}
+
+/** Every first strip on the tape, and a single one that is allowed, with what the strips of the direction then reach. */
+function placings(counted: Counted, { strip, tape }: RoomProblem): Placing[] {
+  return onTape(strip, tape.step)
+    .filter((first) => first >= counted.low - 1e-6 && first <= counted.high + 1e-6)
+    .map((first) => ({ counted, first, ...stripsAt(counted, first) }));
+}
+
+/**
+ * The best layouts with one pitch on every wall: every width on the tape with every pitch of `pitchesAt`, every choice of counts that keeps the strips
+ * in their range, and every place of the border to and fro and up and down on the tape. What is passed over costs more by its stretch, its width and
+ * the least its strips can differ than everything that is kept.
+ */
+export function searchOnePitch(problem: RoomProblem, most: number): RoomCandidate[] {
+  const { tape, width: widths, strip, chains, ratio } = problem;
+  const shortlist = new RoomShortlist(most);
+  const tries = onTape(widths, tape.step)
+    .flatMap((width) =>
+      pitchesAt(width, problem).map((pitch) => {
+        const cost = widthCost(width, widths, tape) + stretchCost(pitch / (width * (ratio as number)));
+        return { width, pitch, cost };
+      }),
+    )
+    .sort((a, b) => a.cost - b.cost || a.width - b.width || a.pitch - b.pitch);
+  for (const { width, pitch, cost } of tries) {
+    if (cost > shortlist.bound) break;
+    const [across, along] = chains.map((chain) =>
+      countings(chain, problem, width, pitch).map((counted) => ({ counted, uneven: leastUneven(counted) })),
+    ) as [{ counted: Counted; uneven: number }[], { counted: Counted; uneven: number }[]];
+    for (const x of across) {
+      for (const y of along) {
+        if (cost + unevenCost(Math.max(x.uneven, y.uneven), tape) > shortlist.bound) continue;
+        let best: { cost: number; chosen: [Placing, Placing] } | undefined;
+        const others = placings(y.counted, problem);
+        for (const a of placings(x.counted, problem)) {
+          for (const b of others) {
+            const [low, high] = [Math.min(a.least, b.least), Math.max(a.most, b.most)];
+            const own = cost + unevenCost(high - low, tape) + stripCost((low + high) / 2, strip, tape);
+            if (!best || own < best.cost - HAIR) best = { cost: own, chosen: [a, b] };
+          }
+        }
+        if (best) shortlist.offer({ width, ...stripsOf(problem, best.chosen), cost: best.cost });
+      }
+    }
+  }
+  return shortlist.sorted;
+}

@@ -1,0 +1,32 @@
+import type { Motifs } from '../fit/problem.ts';
+import type { Job } from '../job/job.ts';
+import { writeLength } from '../units/index.ts';
+import type { RoomLayout } from './layout.ts';
+
+export const pulledWords = (stretch: number): string => {
+  const percent = Math.abs(stretch - 1) * 100;
+  if (percent < 0.005) return 'true to shape';
+  return `${stretch > 1 ? 'drawn out' : 'drawn in'} ${percent < 0.1 ? 'under 0.1' : percent.toFixed(1)} %`;
+};
+
+/** The line that explains a layout. */
+export function explainRoom(layout: RoomLayout, job: Job, { border }: Partial<Motifs>): string {
+  const length = (mm: number) => writeLength(mm, job.units, job.step);
+  const { width, runs, uneven, corners, pitch } = layout;
+  const band = `border ${length(width)} wide along ${runs.length} walls`;
+  const strips = runs.map(({ strip }) => strip);
+  const [least, most] = [Math.min(...strips), Math.max(...strips)];
+  const off =
+    uneven < 1e-6 ? `${length(least)} off every wall` : `${length(least)} to ${length(most)} off the walls`;
+  const gone = corners.filter(({ painted }) => !painted).length;
+  const blocks = gone === 0 ? '' : `; ${gone === 1 ? 'one corner' : `${gone} corners`} left plain beside a door`;
+  if (border!.made === 'tape') return `${band}, ${off}${blocks}`;
+  const total = runs.reduce((sum, { repeats }) => sum + repeats, 0);
+  const counts = `${total} repeats of ${border!.name}, whole on every wall: ${runs.map(({ repeats }) => repeats).join(', ')}`;
+  const lengths = runs.filter(({ repeats }) => repeats > 0).map((run) => run.pitch);
+  const each =
+    pitch === 'one'
+      ? `each ${length(lengths[0] ?? 0)}, ${pulledWords(layout.stretch)}`
+      : `${length(Math.min(...lengths))} to ${length(Math.max(...lengths))} each, at most ${pulledWords(layout.stretch)}`;
+  return `${counts}; ${each}; ${band}, ${off}${blocks}`;
+}
