@@ -7,7 +7,7 @@ import { bad, fail, good, type Issue, type Result } from './issue.ts';
 import type { Job } from './job/job.ts';
 import type { Motif } from './motif/motif.ts';
 import type { Site } from './site/site.ts';
-import type { Finished } from './write/files.ts';
+import type { Finished } from './write/finished.ts';
 
 export interface Fitted {
   job: Job;
@@ -159,7 +159,10 @@ export async function makeFiles(text: string, file: string, choose = 1, assets?:
   if (!drawn.ok) return drawn;
   const { floor } = site;
   const laid = floor && (await import('./compose/floor.ts'));
-  const drawing = { ...drawn.value.drawing, ...(floor && laid ? { marked: laid.markedOn(floor, layout, motifs.field) } : {}) };
+  const drawing = {
+    ...drawn.value.drawing,
+    ...(floor && laid ? { marked: laid.markedOn(floor, layout, motifs.field) } : {}),
+  };
   const cut = await cutSheets(drawing, layout, job, motifs);
   if (!cut.ok) return proven(cut.issues, job);
   const { sheetsOnFloor } = await import('./stencil/on-floor.ts');

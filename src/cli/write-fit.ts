@@ -56,7 +56,12 @@ function notesOf(job: Job, site: Site, { layouts }: Fit): string[] {
  */
 export function writeFit({ job, site, fit }: { job: Job; site: Site; fit: Fit }, inks: Inks, room: number): string {
   const [head = '', ...rows] = table(fit.layouts.map((layout) => row(layout, job)));
-  const lines = [inks.strong(job.title), ...notesOf(job, site, fit).flatMap((note) => wrap(note, room, 0)), '', inks.faint(head)];
+  const lines = [
+    inks.strong(job.title),
+    ...notesOf(job, site, fit).flatMap((note) => wrap(note, room, 0)),
+    '',
+    inks.faint(head),
+  ];
   for (const [at, layout] of fit.layouts.entries()) {
     lines.push(inks.strong(rows[at]!), ...wrap(layout.says, room, 4).map(inks.faint));
   }

@@ -22,12 +22,12 @@ import type { Alternation, Cutting, Job, Lettering, MotifChoice, Range } from '.
 import type { MotifList, NamedMotif } from './motif-choice.ts';
 import { jobName, titleOf } from './name.ts';
 import { settleMotif, USUAL_BORDER, USUAL_CORNER } from './settle-motif.ts';
-import { underfootOf } from './shape/ground.ts';
 import type { Wishes } from './shape/shape.ts';
 import { clothOf } from './surface/cloth.ts';
-import { lowestStep, stairsOf, stepsOf } from './surface/stairs.ts';
 import { roomBorderOf, roomSiteOf, roomWay } from './surface/room-border.ts';
+import { lowestStep, stairsOf, stepsOf } from './surface/stairs.ts';
 import type { Path } from './tree.ts';
+import { underfootOf } from './underfoot.ts';
 import { borderOf, letteringOf, measuredRoomOf, openingsOf, plainRoomOf, reserveOf, runOf, wayOf } from './wishes.ts';
 import type { Writing } from './writing.ts';
 
@@ -55,7 +55,10 @@ export function settleMotifs(wishes: Wishes, known: MotifList): Result<Motifs> {
   };
   const wished = (named: NamedMotif | undefined, path: Path) => named && settle(named, path);
   const motifs: Motifs = {
-    field: settle(field?.motif ?? { name: wishes.surface === 'room-border' ? 'none' : '', settings: {} }, ['field', 'motif']),
+    field: settle(field?.motif ?? { name: wishes.surface === 'room-border' ? 'none' : '', settings: {} }, [
+      'field',
+      'motif',
+    ]),
     border: settle(border.motif ?? USUAL_BORDER, ['border', 'motif']),
     corner: settle(border.corner ?? USUAL_CORNER, ['border', 'corner']),
     ...defined({
@@ -124,7 +127,10 @@ export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, fi
   const surface = wishes.surface!;
   const widest = openings && Math.max(openings.near, openings.far);
   const across = overall.across?.to ?? field?.size?.across?.to ?? widest ?? lowestStep(wishes);
-  const usualGap = surface === 'runner' && isOne(stretch) && !(overall.along && wishes.site?.run === undefined) ? END_GAP[writing.system] : NOTHING;
+  const usualGap =
+    surface === 'runner' && isOne(stretch) && !(overall.along && wishes.site?.run === undefined)
+      ? END_GAP[writing.system]
+      : NOTHING;
   const bare = motifs.border.motif === 'none';
   const width = bare ? NOTHING : (border.width ?? borderWidth(writing.system, across));
   const { medallion, 'inner border': inner } = wishes;
@@ -134,7 +140,12 @@ export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, fi
     ...writing,
     surface,
     ...underfootOf(wishes),
-    site: { ...runOf(wishes), ...defined({ steps: stepsOf(wishes) }), ...roomSiteOf(wishes), ...defined({ openings, room: plainRoomOf(wishes), measured: measuredRoomOf(wishes), place: wishes.site?.place }) },
+    site: {
+      ...runOf(wishes),
+      ...defined({ steps: stepsOf(wishes) }),
+      ...roomSiteOf(wishes),
+      ...defined({ openings, room: plainRoomOf(wishes), measured: measuredRoomOf(wishes), place: wishes.site?.place }),
+    },
     overall: defined(overall),
     endGap: wishes['end gap'] ?? usualGap,
     field: {

@@ -18,7 +18,8 @@ interface BorderWishes {
 /** The border in its long form, whichever way it was written. */
 export function borderOf({ border, surface }: Wishes): BorderWishes {
   // A riser is low: only what is asked for is put round its panel.
-  if (border === undefined) return surface === 'stairs' || surface === 'floor' ? { motif: { name: 'none', settings: {} } } : {};
+  if (border === undefined)
+    return surface === 'stairs' || surface === 'floor' ? { motif: { name: 'none', settings: {} } } : {};
   return 'settings' in border ? { motif: border } : border;
 }
 

@@ -10,6 +10,9 @@ import { facesOf } from './faces.ts';
 
 const exactly = (value: number): Range => ({ from: value, to: value });
 
+/** How much wider the strips on treads are tried where nothing fits. */
+const WIDER = [1.5, 2, 3, 4, 6];
+
 /**
  * The best layouts for the panel of a flight. Where treads are painted and the risers are measured too, the risers are fitted first
  * and all that counts across is taken from them: panel, border, reserve, repeats; so both land on the same lines.
@@ -17,29 +20,38 @@ const exactly = (value: number): Range => ({ from: value, to: value });
  */
 export function fitStairs(job: Job, site: Site, motifs: Motifs, most: number): Result<Fit> {
   const steps = job.site.steps ?? [];
-  if (job.stairs?.painted !== 'treads' || facesOf(steps, 'riser').length === 0)
-    return fitLayouts(job, site, motifs, most);
-  const risers: Job = { ...job, stairs: { ...job.stairs, painted: 'risers' } };
+  const { stairs } = job;
+  if (stairs?.painted !== 'treads' || facesOf(steps, 'riser').length === 0) return fitLayouts(job, site, motifs, most);
+  const risers: Job = { ...job, stairs: { ...stairs, painted: 'risers' } };
   const below = stairsSite(risers);
   if (!below.ok) return below;
   const first = fitLayouts(risers, below.value, motifs, 1);
   if (!first.ok) return first;
   const layout = first.value.layouts[0]!;
-  const pinned = pinAcross(job, layout);
-  const found = fitLayouts(
-    pinned,
-    { ...site, across: { ...site.across, size: exactly(layout.overall.across) } },
-    motifs,
-    most,
-  );
+  const fitTreads = (wished: Job, along: Site['along'], count: number) =>
+    fitLayouts(
+      pinAcross(wished, layout),
+      { ...site, across: { ...site.across, size: exactly(layout.overall.across) }, along },
+      motifs,
+      count,
+    );
+  const found = fitTreads(job, site.along, most);
   if (found.ok) return found;
   const length = (mm: number) => writeLength(mm, job.units, job.step);
   const { repeats, pitch } = layout;
+  const { margin } = stairs;
+  const helps = WIDER.map((by) => margin.treads.to * by).find((to) => {
+    const wider: Job = { ...job, stairs: { ...stairs, margin: { ...margin, treads: { from: 0, to } } } };
+    const room = stairsSite(wider);
+    return room.ok && fitTreads(wider, room.value.along, 1).ok;
+  });
   return fail(
     'fit/treads',
     ['stairs', 'margin', 'treads'],
     `the treads take the ${repeats.across} repeats of ${length(pitch.across)} across that the risers have, and along no count of repeats lands within these limits`,
-    `a wider range, such as treads: 0 to ${length(job.stairs.margin.treads.to * 1.5)}, or in the field stretch: 0.9 to 1.1`,
+    helps !== undefined
+      ? `treads: 0 to ${length(helps)}`
+      : 'a wider stretch of the field, or another count across for both, such as repeats: { across: … }',
   );
 }
 

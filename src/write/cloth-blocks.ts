@@ -3,7 +3,7 @@ import { sayBought, sayBuying, sayChange } from '../cloth/says.ts';
 import type { Cloth, Job } from '../job/job.ts';
 import { writeArea, writeLength } from '../units/index.ts';
 import { writeCloth } from './cloth-drawing.ts';
-import type { Finished } from './files.ts';
+import type { Finished } from './finished.ts';
 import type { Block } from './job-sheet/block.ts';
 
 /** The canvas from the roll to the hem, for the job sheet. */

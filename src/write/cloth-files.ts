@@ -1,5 +1,5 @@
 import { writeCloth } from './cloth-drawing.ts';
-import type { Finished } from './files.ts';
+import type { Finished } from './finished.ts';
 
 /** What a floor cloth has beside what all work has: how to cut and fold it. */
 export async function clothFiles({ job, layout }: Finished): Promise<ReadonlyMap<string, string>> {

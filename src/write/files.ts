@@ -1,15 +1,7 @@
-import type { Drawing } from '../compose/drawing.ts';
-import type { Fit, Layout } from '../fit/layout.ts';
-import type { Motifs } from '../fit/problem.ts';
-import type { Job } from '../job/job.ts';
-import type { Schedule } from '../marks/schedule.ts';
-import type { Drawn } from '../motif/motif.ts';
-import type { Site } from '../site/site.ts';
-import type { BridgeCost } from '../stencil/bridges/cost.ts';
 import { withCuts } from '../stencil/cut-order/sheet-cuts.ts';
 import { filmsFor } from '../stencil/films.ts';
-import type { Sheet } from '../stencil/sheet.ts';
 import { filmFile, writeFilm } from './film.ts';
+import type { Finished } from './finished.ts';
 import { floorSheet } from './floor/sheet.ts';
 import { surfaceBlocks } from './job-sheet/surface-blocks.ts';
 import { jobSheetHtml, jobSheetPdf, makeJobSheet } from './job-sheet.ts';
@@ -26,21 +18,6 @@ import { tidySvg } from './tidy.ts';
 import { writeTiles } from './tiles/tiles-pdf.ts';
 import { writeTileDrawings } from './tiles/tiles-svg.ts';
 
-/** Everything the stages have found, ready to be written. */
-export interface Finished {
-  job: Job;
-  site: Site;
-  motifs: Motifs;
-  fit: Fit;
-  layout: Layout;
-  drawing: Drawing;
-  /** One repeat of the field as it is cut. */
-  repeat: Drawn[];
-  bridges: BridgeCost;
-  sheets: Sheet[];
-  schedule: Schedule;
-}
-
 /** Long side of `plan.png`, in pixels. */
 const PICTURE = 1600;
 
@@ -51,9 +28,26 @@ export async function writeFiles(finished: Finished): Promise<Map<string, string
   const sheets = finished.sheets.map((sheet) => withCuts(sheet, cutting.entry));
   const films = filmsFor(sheets, job.stencil.sheet);
   const plan = await writePlan(drawing, layout, job, motifs, { floor: site.floor });
-  const jobSheet = await makeJobSheet({ ...finished, films, surface: await surfaceBlocks(finished), ...(await floorSheet(finished)) });
+  const jobSheet = await makeJobSheet({
+    ...finished,
+    films,
+    surface: await surfaceBlocks(finished),
+    ...(await floorSheet(finished)),
+  });
   const files = new Map<string, string | Uint8Array>([
-    ['layout.json', writeLayout(layout, fit, job, motifs, sheets, films, drawing.lettering, surfaceEntries(job, site, layout, motifs))],
+    [
+      'layout.json',
+      writeLayout(
+        layout,
+        fit,
+        job,
+        motifs,
+        sheets,
+        films,
+        drawing.lettering,
+        surfaceEntries(job, site, layout, motifs),
+      ),
+    ],
     ['plan.svg', plan],
     ['plan.png', await renderPng(plan, PICTURE)],
     ['marks.csv', writeMarks(schedule, job)],

@@ -1,6 +1,6 @@
 import { placeFlight } from '../stairs/flight.ts';
 import { writeTape } from '../units/index.ts';
-import type { Finished } from './files.ts';
+import type { Finished } from './finished.ts';
 import { writeFlight } from './flight-drawing.ts';
 import type { Block } from './job-sheet/block.ts';
 

@@ -1,4 +1,4 @@
-import type { Finished } from './files.ts';
+import type { Finished } from './finished.ts';
 import { writeFlight } from './flight-drawing.ts';
 
 /** What a flight has beside what all work has: every step with its panel. */

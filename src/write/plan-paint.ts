@@ -11,7 +11,8 @@ import { element } from './svg.ts';
 export function paintGroup(drawing: Drawing, job: Pick<Job, 'palette' | 'colours'>, outline?: string): string {
   const { left, top, right, bottom } = drawing.work;
   const hex = (part: keyof Job['colours']) => job.palette[job.colours[part]]!;
-  const ground = outline ?? `M${formatMm(left)} ${formatMm(top)}H${formatMm(right)}V${formatMm(bottom)}H${formatMm(left)}Z`;
+  const ground =
+    outline ?? `M${formatMm(left)} ${formatMm(top)}H${formatMm(right)}V${formatMm(bottom)}H${formatMm(left)}Z`;
   const regions = drawing.regions.map(({ element: of, part, pieces, fills, at }) =>
     element('path', {
       'data-element': fills ? `gap-${of}` : of,

@@ -1,6 +1,6 @@
 import type { Surface } from '../job/job.ts';
 import { clothFiles } from './cloth-files.ts';
-import type { Finished } from './files.ts';
+import type { Finished } from './finished.ts';
 import { flightFiles } from './flight-files.ts';
 import { floorFiles } from './floor/file.ts';
 import { roomFiles } from './room/file.ts';

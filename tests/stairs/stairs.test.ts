@@ -90,6 +90,16 @@ describe('one panel for the flight', () => {
     });
   });
 
+  test('where the treads cannot take what the risers have, the hint lets them', async () => {
+    const text = (treads: string) =>
+      `evenfield: 1\nunits: mm\nsurface: stairs\nsite: { steps: 3, riser: { across: 700, high: 180 }, tread: { across: 705, deep: 260 } }\nfield: { motif: diamond, repeats: { across: 4 to 8 } }\nstairs: { painted: treads, stands: foot, nosing: 0, margin: { treads: ${treads} } }\n`;
+    const found = await fitJob(text('12 to 40'), 'flight.job.yaml', 1);
+    if (found.ok) throw new Error('it fits');
+    expect(found.issues[0]).toMatchObject({ code: 'fit/treads', path: ['stairs', 'margin', 'treads'] });
+    const range = /^treads: (.+)$/.exec(found.issues[0]!.hint!)![1]!;
+    expect((await fitted(text(range))).fit.layouts.length).toBeGreaterThan(0);
+  });
+
   test('steps told by their number are all alike', async () => {
     const text = `evenfield: 1\nunits: in\nsurface: stairs\nsite: { steps: 3, riser: { across: 36, high: 7 1/2 } }\nfield: { motif: diamond, repeats: { across: 5 to 12 } }\n`;
     const { job: read, fit } = await fitted(text);

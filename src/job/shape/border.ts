@@ -82,6 +82,7 @@ export const reserveShape = ({ strip }: Lengths) =>
       }),
     ])
     .meta({
-      description: 'Plain strip between field and border. One value means both ways. Default: 0; for a room border, where it lies between wall and border, 2 to 6 in (50 to 150 mm).',
+      description:
+        'Plain strip between field and border. One value means both ways. Default: 0; for a room border, where it lies between wall and border, 2 to 6 in (50 to 150 mm).',
       examples: ['1"'],
     });

@@ -1,9 +1,7 @@
 import * as z from 'zod';
-import { defined } from '../defined.ts';
-import { FLOORS, type Job, PAINTS } from '../job.ts';
+import { FLOORS, PAINTS } from '../job.ts';
 import { single } from '../leaves.ts';
 import type { Reader } from '../readers.ts';
-import type { Wishes } from './shape.ts';
 
 const OLDEST = 1000;
 const LATEST = 2999;
@@ -42,13 +40,3 @@ export const groundShape = {
     })
     .optional(),
 };
-
-/** What the job knows of them; nothing where it knows nothing. */
-export function underfootOf(wishes: Wishes): Pick<Job, 'underfoot'> {
-  const underfoot: NonNullable<Job['underfoot']> = defined({
-    is: wishes['floor is'] ?? (wishes.surface === 'floor-cloth' ? ('canvas' as const) : undefined),
-    built: wishes['house built'],
-    paint: wishes['paint is'],
-  });
-  return Object.keys(underfoot).length > 0 ? { underfoot } : {};
-}

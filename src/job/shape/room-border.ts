@@ -46,10 +46,12 @@ export const doorsShape = ({ size, strip }: Lengths) =>
   z
     .array(
       z.strictObject({
-        wall: typed.transform((given) => String(given).trim()).meta({
-          description: 'The wall it is in, by its number or its name. No default.',
-          examples: ['4'],
-        }),
+        wall: typed
+          .transform((given) => String(given).trim())
+          .meta({
+            description: 'The wall it is in, by its number or its name. No default.',
+            examples: ['4'],
+          }),
         starts: single(strip('20"'), 'From the beginning of the wall to the edge of the casing. No default.'),
         ends: single(size('52"'), 'From the beginning of the wall to the other edge of the casing. No default.'),
       }),
@@ -64,8 +66,7 @@ export const alongWalls = {
   pitch: z
     .enum(['one', 'each wall'])
     .meta({
-      description:
-        'Room border: one pitch for all walls, or each wall its own, the nearest to true. Default: one.',
+      description: 'Room border: one pitch for all walls, or each wall its own, the nearest to true. Default: one.',
       examples: ['each wall'],
     })
     .optional(),

@@ -2,8 +2,8 @@ import * as z from 'zod';
 import { range, single } from '../leaves.ts';
 import type { Lengths } from './lengths.ts';
 import { placeShape } from './place.ts';
-import { doorsShape, wallsShape } from './room-border.ts';
 import { axisShape, obstaclesShape, openingListShape, roomShape } from './room.ts';
+import { doorsShape, wallsShape } from './room-border.ts';
 import { riserShape, stepsShape, treadShape } from './stairs.ts';
 
 export const siteShape = (lengths: Lengths) => {
@@ -57,7 +57,11 @@ export const overallShape = ({ size }: Lengths) =>
   z
     .strictObject({
       across: range(size('34"'), 'Width over everything.', '34" to 38"').optional(),
-      along: range(size("7'"), 'Length over everything. A runner between thresholds takes its length from `site: run`; with this in its place its ends are free.', "7'").optional(),
+      along: range(
+        size("7'"),
+        'Length over everything. A runner between thresholds takes its length from `site: run`; with this in its place its ends are free.',
+        "7'",
+      ).optional(),
     })
     .meta({
       description:

@@ -24,7 +24,8 @@ export function checkFloor(wishes: Wishes, system: System): Issue[] {
     issues.push(issue('job/missing', ['site', 'room'], 'a whole floor needs its room, wall to wall', ROOM[system]));
   else if (!measuredRoomOf(wishes))
     for (const key of ['openings', 'obstacles', 'axis'] as const)
-      if (site[key] !== undefined) issues.push(issue('job/missing', ['site', 'room'], `site.${key}: ${BESIDE}`, ROOM.inch));
+      if (site[key] !== undefined)
+        issues.push(issue('job/missing', ['site', 'room'], `site.${key}: ${BESIDE}`, ROOM.inch));
   if (measuredRoomOf(wishes) && site?.openings !== undefined && !Array.isArray(site.openings))
     issues.push(
       issue(

@@ -60,7 +60,10 @@ export function roomSiteOf(wishes: Wishes): Pick<Job['site'], 'walls' | 'doors'>
 
 /** A border's own corner is drawn for inside corners; where there are others too, blocks are laid at all, unless another way is asked for. */
 export const roomWay = (wishes: Wishes, way: Way): Way =>
-  wishes.surface === 'room-border' && way.turn === 'own' && borderOf(wishes).turn === undefined && hasOutside(wallsOf(wishes))
+  wishes.surface === 'room-border' &&
+  way.turn === 'own' &&
+  borderOf(wishes).turn === undefined &&
+  hasOutside(wallsOf(wishes))
     ? { ...way, turn: 'block' }
     : way;
 
@@ -166,7 +169,9 @@ function checkDoors(wishes: Wishes): Issue[] {
         ),
       ];
     if (ends <= starts)
-      return [issue('job/door', [...path, 'ends'], 'the door ends before it starts', 'both from the beginning of the wall')];
+      return [
+        issue('job/door', [...path, 'ends'], 'the door ends before it starts', 'both from the beginning of the wall'),
+      ];
     if (ends > walls[at]!.length)
       return [
         issue(
@@ -204,7 +209,9 @@ function checkWay(wishes: Wishes): Issue[] {
 export function notRoomBorder(wishes: Wishes, inText: string): Issue[] {
   const border = borderOf(wishes);
   const found: Path[] = [
-    ...(['walls', 'doors'] as const).filter((key) => wishes.site?.[key] !== undefined).map((key): Path => ['site', key]),
+    ...(['walls', 'doors'] as const)
+      .filter((key) => wishes.site?.[key] !== undefined)
+      .map((key): Path => ['site', key]),
     ...(['pitch', 'at doors'] as const).filter((key) => border[key] !== undefined).map((key): Path => ['border', key]),
   ];
   return found.map((path) =>

@@ -17,7 +17,9 @@ function inside(polygon: readonly Point[], level: number): Stretch[] {
     if (s0 < 0 !== s1 < 0) found.push(x0 + (s0 / (s0 - s1)) * (x1 - x0));
   });
   found.sort((a, b) => a - b);
-  return found.flatMap((from, at): Stretch[] => (at % 2 === 0 && at + 1 < found.length ? [[from, found[at + 1]!]] : []));
+  return found.flatMap((from, at): Stretch[] =>
+    at % 2 === 0 && at + 1 < found.length ? [[from, found[at + 1]!]] : [],
+  );
 }
 
 const less = (stretches: Stretch[], [from, to]: Stretch): Stretch[] =>
@@ -54,7 +56,8 @@ const closed = (points: readonly Point[]): string =>
 /** The part of the plan that falls on the masked walls or on what stands in the room. */
 export function drawBeyond(sketch: Sketch, laid: Box, floor: FloorRoom): void {
   const d = hatch(laid, floor, 0.55 * sketch.size);
-  if (d !== '') sketch.add(element('path', { 'data-floor': 'beyond', d, 'stroke-width': formatMm(0.06 * sketch.size) }));
+  if (d !== '')
+    sketch.add(element('path', { 'data-floor': 'beyond', d, 'stroke-width': formatMm(0.06 * sketch.size) }));
 }
 
 /** The walls across the plan, heavy but where they are open; the edge of the pattern where a plain strip is left; what stands in the room; the second centre line. */
@@ -63,7 +66,12 @@ export function drawFloorWalls(sketch: Sketch, floor: FloorRoom): void {
   const { room, painted, strip, openings, obstacles } = floor;
   const outline = (name: string, points: readonly Point[], width: number, data?: string): void =>
     sketch.add(
-      element('path', { 'data-floor': name, 'data-name': data, d: closed(points), 'stroke-width': formatMm(width * size) }),
+      element('path', {
+        'data-floor': name,
+        'data-name': data,
+        d: closed(points),
+        'stroke-width': formatMm(width * size),
+      }),
       ...points,
     );
   if (strip.across > 0 || strip.along > 0) outline('pattern', outlineOf(painted), 0.06);

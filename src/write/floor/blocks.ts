@@ -3,7 +3,7 @@ import { sayCut } from '../../fit/floor/says.ts';
 import { reachesOf } from '../../site/floor-room.ts';
 import { WALLS } from '../../site/walls.ts';
 import { writeLength } from '../../units/index.ts';
-import type { Finished } from '../files.ts';
+import type { Finished } from '../finished.ts';
 import type { Block } from '../job-sheet/block.ts';
 import { floorFile } from './file.ts';
 
@@ -16,14 +16,26 @@ export async function floorBlocks(finished: Finished): Promise<Block[]> {
   const { each } = motifs.field.counts ?? { each: 'repeat' };
   const cuts = cutsOf(floor, layout, motifs.field);
   const reaches = reachesOf(floor.room);
-  const strips = { left: floor.strip.across, right: floor.strip.across, near: floor.strip.along, far: floor.strip.along };
+  const strips = {
+    left: floor.strip.across,
+    right: floor.strip.across,
+    near: floor.strip.along,
+    far: floor.strip.along,
+  };
   const hasStrip = floor.strip.across > 0 || floor.strip.along > 0;
-  const unit = { left: cuts.spacing.across.unit, right: cuts.spacing.across.unit, near: cuts.spacing.along.unit, far: cuts.spacing.along.unit };
+  const unit = {
+    left: cuts.spacing.across.unit,
+    right: cuts.spacing.across.unit,
+    near: cuts.spacing.along.unit,
+    far: cuts.spacing.along.unit,
+  };
   const rows = WALLS.map((wall) => [
     `${wall} wall`,
     length(reaches[wall].centre),
     ...(hasStrip ? [length(strips[wall])] : []),
-    cuts.walls[wall].whole ? `a whole ${each}, ${length(unit[wall])}` : `${sayCut(cuts.walls[wall], length)} of ${length(unit[wall])}`,
+    cuts.walls[wall].whole
+      ? `a whole ${each}, ${length(unit[wall])}`
+      : `${sayCut(cuts.walls[wall], length)} of ${length(unit[wall])}`,
   ]);
   const standing = floor.obstacles.map(({ name }) => name);
   return [

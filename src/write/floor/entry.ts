@@ -10,12 +10,7 @@ import { WALLS } from '../../site/walls.ts';
  * What layout.json says of a floor from wall to wall, in the coordinates of the plan, whose origin is the crossing of the centre lines: the room, what is patterned
  * of it, what stands in it, the lines between repeats, and how each wall cuts them. Lengths in mm.
  */
-export function floorEntries(
-  _job: Job,
-  { floor }: Site,
-  layout: Layout,
-  motifs?: Motifs,
-): Record<string, unknown> {
+export function floorEntries(_job: Job, { floor }: Site, layout: Layout, motifs?: Motifs): Record<string, unknown> {
   if (!floor) return {};
   const { room, painted, strip, openings, obstacles, centred } = floor;
   const { spacing, walls } = cutsOf(floor, layout, motifs?.field ?? {});

@@ -1,12 +1,12 @@
-import { clipToFloor } from '../../compose/room-clip.ts';
 import { clipToPattern } from '../../compose/floor.ts';
-import { sayCut } from '../../fit/floor/says.ts';
+import { clipToFloor } from '../../compose/room-clip.ts';
 import { cutsOf } from '../../fit/floor/cuts.ts';
+import { sayCut } from '../../fit/floor/says.ts';
 import type { Job } from '../../job/job.ts';
 import type { FloorRoom } from '../../site/floor-room.ts';
 import { outlineOf, WALLS, wallLength } from '../../site/walls.ts';
 import { writeLength } from '../../units/index.ts';
-import type { Finished } from '../files.ts';
+import type { Finished } from '../finished.ts';
 import { pathText, regionText } from '../path.ts';
 import { coloursUsed } from '../plan-key.ts';
 import { writeRoom } from '../room.ts';
@@ -30,7 +30,11 @@ async function paintOf({ drawing, job }: Finished, floor: FloorRoom): Promise<st
     }),
   );
   const d = ground.floor.map((piece) => pathText(piece)).join('');
-  return element('g', { id: 'paint' }, [element('path', { id: 'ground', fill: hex('ground'), d }), ...regions].join('\n'));
+  return element(
+    'g',
+    { id: 'paint' },
+    [element('path', { id: 'ground', fill: hex('ground'), d }), ...regions].join('\n'),
+  );
 }
 
 /** The numbers of the floor in sentences. */

@@ -4,10 +4,10 @@ import { sayCut } from '../../fit/floor/says.ts';
 import { pieceArea } from '../../geometry/measure.ts';
 import { reachesOf } from '../../site/floor-room.ts';
 import { outlineOf } from '../../site/walls.ts';
-import type { Finished } from '../files.ts';
-import type { JobSheetInput } from '../job-sheet.ts';
+import type { Finished } from '../finished.ts';
 import { planFigure } from '../job-sheet/plan-figure.ts';
 import { plainReadings, upper } from '../job-sheet/reading.ts';
+import type { JobSheetInput } from '../job-sheet.ts';
 import { layOnFloor } from './lay.ts';
 
 const half = (count: number): string => (Number.isInteger(count) ? `${count}` : `${Math.floor(count) || ''}½`);
@@ -33,7 +33,10 @@ export async function floorSheet({ job, site, layout, motifs, drawing }: Finishe
     numbers: {
       kind: 'numbers',
       items: [
-        { name: 'Wall to wall, across × along', value: by(length(left.centre + right.centre), length(near.centre + far.centre)) },
+        {
+          name: 'Wall to wall, across × along',
+          value: by(length(left.centre + right.centre), length(near.centre + far.centre)),
+        },
         {
           name: `${upper(many)}, cut ones too`,
           value: by(half(layout.repeats.across * per.across), half(layout.repeats.along * per.along)),

@@ -1,6 +1,6 @@
 import type { Surface } from '../../job/job.ts';
 import { clothBlocks } from '../cloth-blocks.ts';
-import type { Finished } from '../files.ts';
+import type { Finished } from '../finished.ts';
 import { flightBlocks } from '../flight-blocks.ts';
 import { floorBlocks } from '../floor/blocks.ts';
 import { roomBlocks } from '../room/blocks.ts';

@@ -1,9 +1,9 @@
 import { boxCentre } from '../../geometry/measure.ts';
+import type { Box, Point } from '../../geometry/path.ts';
 import { quarterTurn } from '../../geometry/transform.ts';
 import type { Job } from '../../job/job.ts';
-import { pulledWords } from '../../room-border/says.ts';
 import { bandBox, cornerBox } from '../../room-border/footprint.ts';
-import type { Box, Point } from '../../geometry/path.ts';
+import { pulledWords } from '../../room-border/says.ts';
 import { stepOf } from '../../site/walls-outline.ts';
 import type { Placement, Sheet } from '../../stencil/sheet.ts';
 import { type Block, type Figure, heading, PAGE_WIDTH, type Table } from '../job-sheet/block.ts';
@@ -23,7 +23,11 @@ export async function roomFigure(drawn: RoomDrawn): Promise<Figure> {
   let lines = 60;
   for (let round = 0; ; round++) {
     const svg = await writeRoomPlan(drawn, { key: false, lines });
-    const [, width, height] = / width="([\d.]+)mm" height="([\d.]+)mm"/.exec(svg)!.map(Number) as [number, number, number];
+    const [, width, height] = / width="([\d.]+)mm" height="([\d.]+)mm"/.exec(svg)!.map(Number) as [
+      number,
+      number,
+      number,
+    ];
     const scale = Math.min(room.across / width, room.along / height);
     const lettering = (Math.max(wide, high) / lines) * scale;
     if (round === 3 || lettering >= LETTERING * 0.97)
@@ -40,7 +44,10 @@ export function roomNumbers({ layout, job }: RoomDrawn): Block {
   const total = layout.runs.reduce((sum, { repeats }) => sum + repeats, 0);
   const items = [
     { name: 'Border', value: length(layout.width) },
-    { name: 'Strip off the walls', value: layout.uneven < 1e-6 ? length(least) : `${length(least)} to ${length(most)}` },
+    {
+      name: 'Strip off the walls',
+      value: layout.uneven < 1e-6 ? length(least) : `${length(least)} to ${length(most)}`,
+    },
   ];
   if (total > 0)
     items.push(
@@ -73,7 +80,10 @@ export function roomTables(drawn: RoomDrawn): Block[] {
     heading(3, 'Wall by wall'),
     { kind: 'table', head: ['No.', 'Wall', 'Length', 'Strip', 'Repeats'], rows, narrow: [0] },
     ...(doors.length > 0
-      ? [heading(3, 'Doors'), { kind: 'table', head: ['Wall', 'Plain before the casing', 'Plain after it'], rows: doors } as Table]
+      ? [
+          heading(3, 'Doors'),
+          { kind: 'table', head: ['Wall', 'Plain before the casing', 'Plain after it'], rows: doors } as Table,
+        ]
       : []),
   ];
 }
@@ -84,7 +94,9 @@ export const roomMarking = ({ outline, job }: RoomDrawn): string[] => [
   'Mark the strip and the width of the border off every wall near both its ends, and snap both edges with pale chalk.',
   `Pull the marks of each wall from the corner where it begins, without moving the tape: ${outline.walls.length} walls, each on its own.`,
   'Square a short line across the border at every mark.',
-  ...(job.site.doors?.length ? ['At a door no mark is made between the last repeat before it and the first one after it.'] : []),
+  ...(job.site.doors?.length
+    ? ['At a door no mark is made between the last repeat before it and the first one after it.']
+    : []),
 ];
 
 const TURNS = ['as drawn', 'quarter turn right', 'half turn', 'quarter turn left'];
@@ -107,7 +119,9 @@ export function roomLay(drawn: RoomDrawn, job: Job) {
     const boxes = layout.runs.map((run) =>
       corner(sheet) ? cornerBox(outline, layout, run.wall) : bandBox(outline, layout, run.wall, run.from, run.to),
     );
-    const off = boxes.map((box, at) => (corner(sheet) || layout.runs[at]!.repeats > 0 ? distance(box, middle) : Infinity));
+    const off = boxes.map((box, at) =>
+      corner(sheet) || layout.runs[at]!.repeats > 0 ? distance(box, middle) : Infinity,
+    );
     const wall = off.indexOf(Math.min(...off));
     const { start, heading: way } = outline.walls[wall]!;
     const [ux, uy] = stepOf(way);
@@ -129,7 +143,12 @@ export function roomLay(drawn: RoomDrawn, job: Job) {
       for (const { wall, places, turn, open } of [...groups.values()].sort((a, b) => a.wall - b.wall)) {
         rows.push([
           corner(sheet) ? `corner ${wall + 1}` : outline.walls[wall]!.name,
-          corner(sheet) ? 'on its block' : [...places].sort((a, b) => a - b).map(tape).join(', '),
+          corner(sheet)
+            ? 'on its block'
+            : [...places]
+                .sort((a, b) => a - b)
+                .map(tape)
+                .join(', '),
           TURNS[turn]!,
           open.length === sheet.windows.length ? 'all' : `only ${windowNumbers(open)}`,
         ]);

@@ -1,6 +1,6 @@
 import type { Drawing } from '../../compose/drawing.ts';
-import type { Point } from '../../geometry/path.ts';
 import { joinBoxes } from '../../geometry/measure.ts';
+import type { Point } from '../../geometry/path.ts';
 import type { Job } from '../../job/job.ts';
 import { cornerBox } from '../../room-border/footprint.ts';
 import type { RoomLayout } from '../../room-border/layout.ts';
@@ -41,7 +41,14 @@ function drawWalls(sketch: Sketch, { outline, job }: RoomDrawn, paper: string): 
     const placed = outline.walls[wall]!;
     const at = (along: number, off: number): Point => besideWall(placed, along, off * size);
     const box = [at(starts, 0), at(ends, 0), at(ends, -THICK), at(starts, -THICK)] as const;
-    sketch.add(element('path', { d: closedPath(box.map(([x, y]) => [x, y])), fill: paper, stroke: INK, 'stroke-width': size * 0.05 }));
+    sketch.add(
+      element('path', {
+        d: closedPath(box.map(([x, y]) => [x, y])),
+        fill: paper,
+        stroke: INK,
+        'stroke-width': size * 0.05,
+      }),
+    );
     const turn = placed.heading % 2 === 1 ? 0 : -Math.PI / 2;
     sketch.label('door', at((starts + ends) / 2, -THICK / 2), 'middle', { size: 0.7 * size, turn });
   }
@@ -69,7 +76,8 @@ function drawLengths(sketch: Sketch, numbers: Sketch, { outline, layout, job }: 
     const text = repeats > 0 ? `${length(wall.length)}, ${repeats} repeats` : length(wall.length);
     const brief = [length(wall.length)];
     const fits = sketch.width(brief[0]!) + 1.5 * size <= wall.length;
-    if (fits) dimension(sketch, { runs: level ? 'across' : 'along', from: ends[0], to: ends[1], edge, text, brief }, line);
+    if (fits)
+      dimension(sketch, { runs: level ? 'across' : 'along', from: ends[0], to: ends[1], edge, text, brief }, line);
   }
 }
 
@@ -91,12 +99,21 @@ function drawEdges(sketch: Sketch, { outline, layout }: RoomDrawn): void {
 }
 
 /** One line for every wall: its number and name, its length, the strip beside it, what lands on it. */
-export function wallWords({ outline, layout, job }: Pick<RoomDrawn, 'outline' | 'layout' | 'job'>, at: number): string[] {
+export function wallWords(
+  { outline, layout, job }: Pick<RoomDrawn, 'outline' | 'layout' | 'job'>,
+  at: number,
+): string[] {
   const length = (mm: number) => writeLength(mm, job.units, job.step);
   const { name, length: own } = outline.walls[at]!;
   const { strip, repeats, pitch } = layout.runs[at]!;
   const each = layout.pitch === 'one' || repeats === 0 ? '' : ` of ${length(pitch)}`;
-  return [`${at + 1}`, name, length(own), length(strip), repeats > 0 ? `${repeats}${each}` : layout.runs.some((run) => run.repeats > 0) ? 'none' : 'a band'];
+  return [
+    `${at + 1}`,
+    name,
+    length(own),
+    length(strip),
+    repeats > 0 ? `${repeats}${each}` : layout.runs.some((run) => run.repeats > 0) ? 'none' : 'a band',
+  ];
 }
 
 const HEAD = ['', 'wall', 'length', 'strip', 'repeats'];
@@ -110,7 +127,8 @@ function drawTable(sketch: Sketch, drawn: RoomDrawn, left: number, top: number):
     let x = left;
     const y = top + at * 1.35 * size;
     row.forEach((text, column) => {
-      if (text !== '') sketch.label(text, [x, y], 'start', { size: small, fill: at === 0 ? FAINT : column === 0 ? RED : INK });
+      if (text !== '')
+        sketch.label(text, [x, y], 'start', { size: small, fill: at === 0 ? FAINT : column === 0 ? RED : INK });
       x += wide[column]!;
     });
   });
@@ -125,7 +143,9 @@ function describe({ outline, layout, drawing, job }: RoomDrawn): string {
     const count = repeats > 0 ? `, ${repeats} repeats` : '';
     return `${at + 1} ${name} ${length(own)}, strip ${length(strip)}${count}`;
   });
-  const colours = coloursUsed(drawing, job).map(({ colour, parts }) => `${colour} (${parts.map(partWords).join(', ')})`);
+  const colours = coloursUsed(drawing, job).map(
+    ({ colour, parts }) => `${colour} (${parts.map(partWords).join(', ')})`,
+  );
   return [
     'Plan to scale, one unit to the millimetre, the near wall at the bottom.',
     `The room is ${length(box.right - box.left)} across and ${length(box.bottom - box.top)} along over everything.`,
@@ -141,14 +161,10 @@ export async function writeRoomPlan(drawn: RoomDrawn, { key = true, lines = 70 }
   const { box } = outline;
   const size = Math.max(box.right - box.left, box.bottom - box.top) / lines;
   const paper = paperFor(coloursUsed(drawing, job).map(({ colour }) => job.palette[colour]!));
-  const [walls, edges, dimensions, numbers, title, table] = Array.from({ length: 6 }, () => new Sketch(lettering, size)) as [
-    Sketch,
-    Sketch,
-    Sketch,
-    Sketch,
-    Sketch,
-    Sketch,
-  ];
+  const [walls, edges, dimensions, numbers, title, table] = Array.from(
+    { length: 6 },
+    () => new Sketch(lettering, size),
+  ) as [Sketch, Sketch, Sketch, Sketch, Sketch, Sketch];
   drawWalls(walls, drawn, paper);
   drawEdges(edges, drawn);
   drawLengths(dimensions, numbers, drawn);

@@ -1,4 +1,4 @@
-import type { Finished } from '../files.ts';
+import type { Finished } from '../finished.ts';
 import type { Block } from '../job-sheet/block.ts';
 import { roomFile } from './file.ts';
 

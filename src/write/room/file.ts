@@ -3,7 +3,7 @@ import { viewOf } from '../../site/placed.ts';
 import type { RoomView } from '../../site/room-view.ts';
 import { WALLS, wallLength } from '../../site/walls.ts';
 import { writeLength } from '../../units/index.ts';
-import type { Finished } from '../files.ts';
+import type { Finished } from '../finished.ts';
 import { coloursUsed } from '../plan-key.ts';
 import { paintGroup } from '../plan-paint.ts';
 import { writeRoom } from '../room.ts';
