@@ -6,6 +6,7 @@ import type { Motifs } from './fit/problem.ts';
 import { bad, fail, good, type Issue, type Result } from './issue.ts';
 import type { Job } from './job/job.ts';
 import type { Motif } from './motif/motif.ts';
+import type { FittedRoom } from './room-pipeline.ts';
 import type { Site } from './site/site.ts';
 import type { Finished } from './write/finished.ts';
 
@@ -18,7 +19,8 @@ export interface Fitted {
 
 export interface Made {
   job: Job;
-  layout: Layout;
+  /** Of one rectangle of repeats. */
+  layout?: Layout;
   /** File name to text or bytes; nothing is on disk yet. */
   files: Map<string, string | Uint8Array>;
   /** What was found, in a few plain lines. */
@@ -69,16 +71,42 @@ async function readDrawings(job: Job, assets?: Assets): Promise<Result<Map<strin
   return good(found);
 }
 
-/** Reads a job and fits it. `file` names the job in what is said about it. */
-export async function fitJob(text: string, file: string, most = 10, assets?: Assets): Promise<Result<Fitted>> {
-  const { allMotifs, findMotif } = await import('./motif/library.ts');
-  const { readJob } = await import('./job/read.ts');
-  const { buildSite } = await import('./site/build.ts');
-  const { fitLayouts } = await import('./fit/fit.ts');
+/** A job as it was fitted: one rectangle of repeats, or a border along the walls of a room. */
+export type AnyFitted = { kind: 'rectangle'; value: Fitted } | { kind: 'room border'; value: FittedRoom };
 
+/** Reads a job and fits it, whatever its surface. `file` names the job in what is said about it. */
+export async function fitAny(text: string, file: string, most = 10, assets?: Assets): Promise<Result<AnyFitted>> {
+  const { allMotifs } = await import('./motif/library.ts');
+  const { readJob } = await import('./job/read.ts');
   const read = readJob(text, file, allMotifs());
   if (!read.ok) return read;
   const job = read.value;
+  if (job.surface === 'room-border') {
+    const { fitRoom } = await import('./room-pipeline.ts');
+    const fitted = await fitRoom(job, most);
+    return fitted.ok ? good({ kind: 'room border', value: fitted.value }) : fitted;
+  }
+  const fitted = await fitRectangle(job, most, assets);
+  return fitted.ok ? good({ kind: 'rectangle', value: fitted.value }) : fitted;
+}
+
+/** The same for jobs of one rectangle of repeats; others are refused. */
+export async function fitJob(text: string, file: string, most = 10, assets?: Assets): Promise<Result<Fitted>> {
+  const fitted = await fitAny(text, file, most, assets);
+  if (!fitted.ok) return fitted;
+  if (fitted.value.kind === 'rectangle') return good(fitted.value.value);
+  return fail(
+    'fit/room-border',
+    ['surface'],
+    'a border round a room has no rows of repeats',
+    'mark each wall again from its corner',
+  );
+}
+
+async function fitRectangle(job: Job, most: number, assets?: Assets): Promise<Result<Fitted>> {
+  const { findMotif } = await import('./motif/library.ts');
+  const { buildSite } = await import('./site/build.ts');
+  const { fitLayouts } = await import('./fit/fit.ts');
   const built = buildSite(job);
   if (!built.ok) return built;
   const drawings = await readDrawings(job, assets);
@@ -139,23 +167,35 @@ async function proven(issues: Issue[], { name }: Job): Promise<Making> {
  * @param assets reads the fonts that the job names; without it only the face that comes with the tool is there
  */
 export async function makeFiles(text: string, file: string, choose = 1, assets?: Assets): Promise<Making> {
-  const fitted = await fitJob(text, file, Math.max(10, choose), assets);
+  const fitted = await fitAny(text, file, Math.max(10, choose), assets);
   if (!fitted.ok) return fitted;
-  const { job, site, motifs, fit } = fitted.value;
-  const layout = fit.layouts[choose - 1];
-  if (!layout) {
+  const { layouts } = fitted.value.value.fit;
+  if (!layouts[choose - 1]) {
     return fail(
       'fit/choice',
       [],
-      `layout ${choose} was asked for; there are ${fit.layouts.length}`,
-      `a number from 1 to ${fit.layouts.length}`,
+      `layout ${choose} was asked for; there are ${layouts.length}`,
+      `a number from 1 to ${layouts.length}`,
     );
   }
+  return fitted.value.kind === 'rectangle'
+    ? makeRectangle(fitted.value.value, choose, assets)
+    : makeRoomBorder(fitted.value.value, choose);
+}
 
+async function makeRoomBorder(fitted: FittedRoom, choose: number): Promise<Making> {
+  const { makeRoom } = await import('./room-pipeline.ts');
+  const made = await makeRoom(fitted, fitted.fit.layouts[choose - 1]!);
+  return made.ok ? good({ job: fitted.job, files: made.files, says: made.says }) : proven(made.issues, fitted.job);
+}
+
+async function makeRectangle(fitted: Fitted, choose: number, assets?: Assets): Promise<Making> {
+  const { job, site, motifs, fit } = fitted;
+  const layout = fit.layouts[choose - 1]!;
   const { cutSheets } = await import('./stencil/cut.ts');
   const { scheduleMarks } = await import('./marks/marks.ts');
   const { sayBridges } = await import('./stencil/bridges/says.ts');
-  const drawn = await drawBridged(fitted.value, layout, assets);
+  const drawn = await drawBridged(fitted, layout, assets);
   if (!drawn.ok) return drawn;
   const { floor } = site;
   const laid = floor && (await import('./compose/floor.ts'));

@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import type { Layout } from '../fit/layout.ts';
+import type { FittedRoom } from '../room-pipeline.ts';
 import { inksFor } from './inks.ts';
 import { wholeNumber } from './options.ts';
 import { withProgress } from './progress.ts';
@@ -15,15 +16,29 @@ function stable(layout: Layout) {
   return { rank, overall, border, reserve, endGap, field, repeats, pitch, stretch, landing, borderRepeats, cost, says };
 }
 
+async function tellRoom({ job, site, fit }: FittedRoom, { json, best }: { json?: boolean; best: number }): Promise<Ending> {
+  const layouts = fit.layouts.slice(0, best);
+  if (json === true) {
+    tellJson({ searched: fit.searched, proof: fit.proof, layouts }, tidy);
+    return DONE;
+  }
+  const { roomOf } = await import('./table.ts');
+  const { writeRoomFit } = await import('./write-room-fit.ts');
+  tell(writeRoomFit({ job, site, fit: { ...fit, layouts } }, inksFor(process.stdout, process.env), roomOf(process.stdout)));
+  return DONE;
+}
+
 async function fit(path: string, options: { json?: boolean; best: number }): Promise<Ending> {
   const text = await readJobFile(path);
   if (!text.ok) return refuseAll(text.issues, path);
-  const { fitJob } = await import('../pipeline.ts');
+  const { fitAny } = await import('../pipeline.ts');
   const fitted = await withProgress('looking for layouts', () =>
-    fitJob(text.value, path, options.best, assetReader(path)),
+    fitAny(text.value, path, options.best, assetReader(path)),
   );
   if (!fitted.ok) return refuseAll(fitted.issues, path);
-  const { searched, proof, layouts } = fitted.value.fit;
+  if (fitted.value.kind === 'room border') return tellRoom(fitted.value.value, options);
+  const found = fitted.value.value;
+  const { searched, proof, layouts } = found.fit;
   const best = layouts.slice(0, options.best);
   if (options.json === true) {
     tellJson({ searched, proof, layouts: best.map(stable) }, tidy);
@@ -33,7 +48,7 @@ async function fit(path: string, options: { json?: boolean; best: number }): Pro
   const { writeFit } = await import('./write-fit.ts');
   const room = roomOf(process.stdout);
   tell(
-    writeFit({ ...fitted.value, fit: { searched, proof, layouts: best } }, inksFor(process.stdout, process.env), room),
+    writeFit({ ...found, fit: { searched, proof, layouts: best } }, inksFor(process.stdout, process.env), room),
   );
   return DONE;
 }

@@ -12,7 +12,7 @@ import type { Motifs } from '../compose/compose.ts';
 import type { Drawing } from '../compose/drawing.ts';
 import type { Layout } from '../fit/layout.ts';
 import { boxHeight, boxWidth } from '../geometry/measure.ts';
-import type { Job, Paper } from '../job/job.ts';
+import type { Job } from '../job/job.ts';
 import { SURFACE_WORDS } from '../job/surface-words.ts';
 import type { Schedule } from '../marks/schedule.ts';
 import type { Site } from '../site/site.ts';
@@ -25,6 +25,7 @@ import { type Block, type Figure, words } from './job-sheet/block.ts';
 import { cautions } from './job-sheet/cautions.ts';
 import { driftBox } from './job-sheet/drift-box.ts';
 import { figures } from './job-sheet/figures.ts';
+import type { JobSheet } from './job-sheet/form.ts';
 import { letteringSteps } from './job-sheet/lettering.ts';
 import { checkTable, markTables } from './job-sheet/mark-tables.ts';
 import { colourTable, materials } from './job-sheet/materials.ts';
@@ -59,17 +60,6 @@ export interface JobSheetInput {
   marking?: string[];
   lay?: (sheet: Sheet) => Block[];
   ground?: number;
-}
-
-/** A job sheet before it is written in one form or another. */
-export interface JobSheet {
-  title: string;
-  /** What kind of work, as a heading. */
-  kind: string;
-  paper: Paper;
-  /** The plan stands upright, so that there is room beside it. */
-  tall: boolean;
-  blocks: Block[];
 }
 
 /** Marks that stand once for several lines are made on each of them. */

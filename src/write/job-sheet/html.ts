@@ -1,8 +1,8 @@
 import { htmlPage } from '../html-page.ts';
-import type { JobSheet } from '../job-sheet.ts';
 import { formatMm } from '../number.ts';
 import { escapeText } from '../svg.ts';
 import { type Block, type Figure, PAGE_WIDTH, type Table } from './block.ts';
+import type { JobSheet } from './form.ts';
 import { setFractions } from './reading.ts';
 import { styleOf } from './style.ts';
 

@@ -1,8 +1,8 @@
 import { FACE } from '../face.ts';
 import { INK, SOFT } from '../ink.ts';
-import type { JobSheet } from '../job-sheet.ts';
 import { PAPER } from '../tiles/paper.ts';
 import { BOLD } from './bold-face.ts';
+import type { JobSheet } from './form.ts';
 import { atomsOf } from './pdf/blocks.ts';
 import { loadFace } from './pdf/face.ts';
 import { type FigureFile, prepareFigures } from './pdf/figures.ts';

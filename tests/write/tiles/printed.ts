@@ -3,7 +3,7 @@ import { cutSheets } from '../../../src/stencil/cut.ts';
 import type { Printed } from '../../../src/write/tiles/pages-drawn.ts';
 import { clothScene, runnerScene, type Scene } from '../scene.ts';
 
-async function printedOf({ job, layout, drawing, motifs }: Scene): Promise<Printed & { motifs: Scene['motifs'] }> {
+async function printedOf({ job, layout, drawing, motifs }: Scene): Promise<Printed & Pick<Scene, 'layout' | 'motifs'>> {
   const cut = await cutSheets(
     drawing,
     layout,
