@@ -19,8 +19,8 @@ export interface Fitted {
 
 export interface Made {
   job: Job;
-  /** Of one rectangle of repeats. */
-  layout?: Layout;
+  /** Of one rectangle of repeats; nothing of a border round a room. */
+  layout: Layout | undefined;
   /** File name to text or bytes; nothing is on disk yet. */
   files: Map<string, string | Uint8Array>;
   /** What was found, in a few plain lines. */

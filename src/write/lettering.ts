@@ -1,4 +1,4 @@
-import { OutlineText, type Spot } from './outline-text.ts';
+import { GlyphText, hundredths, type Spot } from './outline-text.ts';
 
 /** Where a label stands. Lengths in mm, y down. */
 export interface LabelPlace {
@@ -43,6 +43,12 @@ interface Set {
   at: number;
 }
 
+/** A text set in one line; its width in em. */
+interface Line {
+  glyphs: Set[];
+  width: number;
+}
+
 /** Sets text as outlines in one face. */
 export interface Lettering {
   /** Whether the face has every character of the text. */
@@ -54,6 +60,18 @@ export interface Lettering {
 /** Space between a whole number and its fraction, and on either side of a prime, in em. */
 const FRACTION_GAP = 0.11;
 const PRIME_BEARING = 0.05;
+
+/** What was worked out before, up to so many; the same glyphs and readings come again and again. */
+const MOST_KNOWN = 5000;
+
+function remember<K, V>(known: Map<K, V>, key: K, make: () => V): V {
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  if (known.size >= MOST_KNOWN) known.clear();
+  const made = make();
+  known.set(key, made);
+  return made;
+}
 
 /** True primes after figures, real fractions, and no doubled spaces. */
 function tidy(text: string): string {
@@ -81,7 +99,7 @@ export function lettering(face: Face): Lettering {
     return face.charToGlyph(character);
   }
 
-  function set(text: string): { glyphs: Set[]; width: number } {
+  function set(text: string): Line {
     const glyphs: Set[] = [];
     let pen = 0;
     let before: Glyph | undefined;
@@ -113,32 +131,43 @@ export function lettering(face: Face): Lettering {
     return { glyphs, width: pen };
   }
 
-  function path(text: string, { x, y, size, anchor, turn = 0 }: LabelPlace): string {
-    const { glyphs, width } = set(text);
-    const start = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
-    const cos = Math.cos(turn);
-    const sin = Math.sin(turn);
-    const outline = new OutlineText();
-    const place = (px: number, py: number): Spot => [x + px * cos - py * sin, y + px * sin + py * cos];
-    for (const { glyph, at } of glyphs) {
-      for (const step of glyph.getPath((start + at) * size, 0, size).commands) {
-        if (step.type === 'Z') outline.close();
-        else if (step.type === 'M') outline.moveTo(place(step.x!, step.y!));
-        else if (step.type === 'L') outline.lineTo(place(step.x!, step.y!));
-        else {
-          const handles = [place(step.x1!, step.y1!)];
-          if (step.type === 'C') handles.push(place(step.x2!, step.y2!));
-          outline.curveTo([...handles, place(step.x!, step.y!)]);
-        }
+  const lines = new Map<string, Line>();
+  const line = (text: string): Line => remember(lines, text, () => set(text));
+
+  function drawn(glyph: Glyph, size: number, turn: number): GlyphText {
+    const outline = new GlyphText();
+    const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+    const place = (px: number, py: number): Spot => [px * cos - py * sin, px * sin + py * cos];
+    for (const step of glyph.getPath(0, 0, size).commands) {
+      if (step.type === 'M') outline.moveTo(place(step.x!, step.y!));
+      else if (step.type === 'L') outline.lineTo(place(step.x!, step.y!));
+      else if (step.type !== 'Z') {
+        const handles = [place(step.x1!, step.y1!)];
+        if (step.type === 'C') handles.push(place(step.x2!, step.y2!));
+        outline.curveTo([...handles, place(step.x!, step.y!)]);
       }
     }
-    outline.close();
-    return outline.text;
+    return outline;
+  }
+
+  const shapes = new Map<string, GlyphText>();
+
+  function path(text: string, { x, y, size, anchor, turn = 0 }: LabelPlace): string {
+    const { glyphs, width } = line(text);
+    const start = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
+    const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+    let outlines = '';
+    for (const { glyph, at } of glyphs) {
+      const shape = remember(shapes, `${glyph.index} ${size} ${turn}`, () => drawn(glyph, size, turn));
+      const along = (start + at) * size;
+      outlines += shape.textAt(hundredths(x + along * cos), hundredths(y + along * sin));
+    }
+    return outlines;
   }
 
   return {
     canSet: (text) => [...tidy(text)].every((character) => face.charToGlyphIndex(character) !== 0),
-    width: (text, size) => set(text).width * size,
+    width: (text, size) => line(text).width * size,
     path,
   };
 }

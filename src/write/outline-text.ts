@@ -30,43 +30,54 @@ function beside(numbers: number[]): string {
   return text;
 }
 
-/** Path text in relative steps between points already rounded, so that nothing adds up. */
-export class OutlineText {
-  text = '';
-  private at: [number, number] = [0, 0];
-  private open = false;
+/** Whole hundredths of a millimetre, never minus nought. */
+export const hundredths = (mm: number): number => Math.round(mm * PER_MM) + 0;
 
-  /** Starts an outline; the one before it is closed. */
+/** One outline of a glyph: where it starts from the glyph's own origin, in hundredths, and the steps that follow, closed. */
+interface Contour {
+  x: number;
+  y: number;
+  tail: string;
+}
+
+/** The outlines of one glyph in relative steps between points already rounded, so that nothing adds up; the same wherever it stands. */
+export class GlyphText {
+  private readonly contours: Contour[] = [];
+  private at: [number, number] = [0, 0];
+
+  /** Starts an outline. */
   moveTo(to: Spot): void {
-    this.close();
-    this.at = this.rounded(to);
-    this.open = true;
-    this.text += `M${beside(this.at)}`;
+    this.at = rounded(to);
+    this.contours.push({ x: this.at[0], y: this.at[1], tail: '' });
   }
 
   lineTo(to: Spot): void {
-    const [x, y] = this.rounded(to);
+    const [x, y] = rounded(to);
     const [dx, dy] = [x - this.at[0], y - this.at[1]];
     this.at = [x, y];
     if (dx === 0 && dy === 0) return;
-    this.text += dy === 0 ? `h${short(dx)}` : dx === 0 ? `v${short(dy)}` : `l${beside([dx, dy])}`;
+    this.step(dy === 0 ? `h${short(dx)}` : dx === 0 ? `v${short(dy)}` : `l${beside([dx, dy])}`);
   }
 
   /** One handle and the end, or two handles and the end. */
   curveTo(spots: Spot[]): void {
-    const points = spots.map((spot) => this.rounded(spot));
+    const points = spots.map(rounded);
     const steps = points.flatMap(([x, y]) => [x - this.at[0], y - this.at[1]]);
     this.at = points.at(-1)!;
     if (steps.every((step) => step === 0)) return;
-    this.text += `${spots.length === 2 ? 'q' : 'c'}${beside(steps)}`;
+    this.step(`${spots.length === 2 ? 'q' : 'c'}${beside(steps)}`);
   }
 
-  close(): void {
-    if (this.open) this.text += 'z';
-    this.open = false;
+  /** Path text with the glyph's origin at this place, in hundredths. */
+  textAt(x: number, y: number): string {
+    let text = '';
+    for (const contour of this.contours) text += `M${beside([x + contour.x, y + contour.y])}${contour.tail}z`;
+    return text;
   }
 
-  private rounded([x, y]: Spot): [number, number] {
-    return [Math.round(x * PER_MM) + 0, Math.round(y * PER_MM) + 0];
+  private step(text: string): void {
+    this.contours.at(-1)!.tail += text;
   }
 }
+
+const rounded = ([x, y]: Spot): [number, number] => [hundredths(x), hundredths(y)];

@@ -31,7 +31,7 @@ beforeAll(async () => {
   const [made, fitted] = [await makeFiles(TEXT, 'small.job.yaml'), await fitJob(TEXT, 'small.job.yaml')];
   if (!made.ok || !fitted.ok) throw new Error('the small job cannot be made');
   const { job, motifs } = fitted.value;
-  const { layout } = made.value;
+  const layout = made.value.layout!;
   const rows = rowsOf(layout, job, motifs.field);
   const schedule = scheduleMarks(layout, job, motifs);
   let log = emptyLog(rows);

@@ -58,7 +58,8 @@ export async function writeRoomFiles(finished: FinishedRoom): Promise<Map<string
   const jobSheet = await makeJobSheet({
     job,
     site,
-    motifs,
+    // Only what is taped is read of the motifs where there is no rectangle.
+    motifs: motifs as Motifs,
     drawing,
     sheets,
     films,

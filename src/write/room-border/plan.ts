@@ -75,7 +75,7 @@ function drawLengths(sketch: Sketch, numbers: Sketch, { outline, layout, job }: 
     const line = besideWall(wall, 0, -DIMENSION_AT * size)[1 - axis]!;
     const text = repeats > 0 ? `${length(wall.length)}, ${repeats} repeats` : length(wall.length);
     const brief = [length(wall.length)];
-    const fits = sketch.width(brief[0]!) + 1.5 * size <= wall.length;
+    const fits = wall.length >= 10 * size && sketch.width(brief[0]!) + 1.5 * size <= wall.length;
     if (fits)
       dimension(sketch, { runs: level ? 'across' : 'along', from: ends[0], to: ends[1], edge, text, brief }, line);
   }
