@@ -6,7 +6,11 @@ import { wrap, writeTable } from './table.ts';
 const HEAD = ['', 'border', 'repeats', 'one repeat', 'strip off the walls'];
 
 /** The best ways to lay a border round a room: a row of numbers, the line that explains it, and what the search covered. */
-export function writeRoomFit({ job, site, fit }: Pick<FittedRoom, 'job' | 'site' | 'fit'>, inks: Inks, room: number): string {
+export function writeRoomFit(
+  { job, site, fit }: Pick<FittedRoom, 'job' | 'site' | 'fit'>,
+  inks: Inks,
+  room: number,
+): string {
   const length = (mm: number) => writeLength(mm, job.units, job.step);
   const between = (all: number[]): string => {
     const [least, most] = [Math.min(...all), Math.max(...all)];

@@ -58,7 +58,13 @@ function wallAreas({ outline, layout, job, motifs }: RoomFloor, { name }: Work, 
     const middle = besideWall(wall, (run.from + run.to) / 2, 0)[level ? 0 : 1];
     const onward = wall.heading === 1 || wall.heading === 2 ? 1 : -1;
     const isFirst = ({ centre }: Placed) => onward * (centre[level ? 0 : 1] - middle) < 0;
-    return [...area(here.filter(isFirst), 'first'), ...area(here.filter((piece) => !isFirst(piece)), 'second')];
+    return [
+      ...area(here.filter(isFirst), 'first'),
+      ...area(
+        here.filter((piece) => !isFirst(piece)),
+        'second',
+      ),
+    ];
   });
 }
 

@@ -7,7 +7,12 @@ import type { RoomCandidate } from './shortlist.ts';
 const tidy = (mm: number): number => Math.round(mm * 1e9) / 1e9 + 0;
 
 /** The corner at the end of a wall, in places along that wall and along the next one, mm. */
-export function cornerSpans(length: number, kind: 'inside' | 'outside', strips: { own: number; next: number }, width: number) {
+export function cornerSpans(
+  length: number,
+  kind: 'inside' | 'outside',
+  strips: { own: number; next: number },
+  width: number,
+) {
   const { own, next } = strips;
   return kind === 'inside'
     ? { here: [length - next - width, length - next], there: [own, own + width] }

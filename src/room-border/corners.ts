@@ -1,11 +1,11 @@
+import { drawMitre } from '../compose/mitre.ts';
+import type { Motifs } from '../fit/problem.ts';
 import { loadBooleans } from '../geometry/booleans.ts';
 import type { Piece, Point } from '../geometry/path.ts';
 import { movePiece, reversedRing, shifted, turned } from '../geometry/transform.ts';
 import type { Job } from '../job/job.ts';
 import type { Drawn, Motif, Settings } from '../motif/motif.ts';
 import { drawMotif, drawOwnCorner } from '../motif/record.ts';
-import { drawMitre } from '../compose/mitre.ts';
-import type { Motifs } from '../fit/problem.ts';
 import type { RoomCorner } from './layout.ts';
 
 /** Mirror image about the diagonal from the top right to the bottom left. */

@@ -1,5 +1,5 @@
-import type { Range } from '../job/job.ts';
 import { hardToRead, type Tape } from '../fit/tape.ts';
+import type { Range } from '../job/job.ts';
 
 /**
  * What counts against a room border, in points; 1 point is one per cent of stretch. Every term is zero or more and they add up.

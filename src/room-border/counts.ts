@@ -36,7 +36,8 @@ export function countings({ lines, links }: Chain, problem: RoomProblem, width: 
     }
     const line = lines[at + 1]!;
     // strip = line.sign × (first.at + first.sign × s + offset' − line.at), with offset' = offset + sign × (count × pitch + insides × width).
-    const base = (count: number) => line.sign * (first.at + offset + sign * (count * pitch + insides * width) - line.at);
+    const base = (count: number) =>
+      line.sign * (first.at + offset + sign * (count * pitch + insides * width) - line.at);
     const turn = signs[at + 1]!;
     const reach = (s: number, wanted: number) => (wanted - turn * s - base(0)) / (line.sign * sign * pitch);
     const ends = [reach(low, strip.from), reach(low, strip.to), reach(high, strip.from), reach(high, strip.to)];

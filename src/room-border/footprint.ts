@@ -11,7 +11,13 @@ const boxOf = (a: Point, b: Point): Box => ({
 });
 
 /** A rectangle along a wall: from and to along it, mm, and across the border's width. */
-export function bandBox({ walls }: RoomOutline, { runs, width }: RoomLayout, wall: number, from: number, to: number): Box {
+export function bandBox(
+  { walls }: RoomOutline,
+  { runs, width }: RoomLayout,
+  wall: number,
+  from: number,
+  to: number,
+): Box {
   const { strip } = runs[wall]!;
   return boxOf(besideWall(walls[wall]!, from, strip), besideWall(walls[wall]!, to, strip + width));
 }
@@ -43,6 +49,9 @@ export function liesFree(outline: RoomOutline, layout: RoomLayout): boolean {
   if (boxes.some((box, at) => boxes.slice(at + 1).some((other) => overlaps(box, other)))) return false;
   const walls = outline.walls.map((wall) => boxOf(wall.start, besideWall(wall, wall.length, 0)));
   const crosses = (box: Box, wall: Box): boolean =>
-    wall.left < box.right - HAIR && wall.right > box.left + HAIR && wall.top < box.bottom - HAIR && wall.bottom > box.top + HAIR;
+    wall.left < box.right - HAIR &&
+    wall.right > box.left + HAIR &&
+    wall.top < box.bottom - HAIR &&
+    wall.bottom > box.top + HAIR;
   return !boxes.some((box) => walls.some((wall) => crosses(box, wall)));
 }

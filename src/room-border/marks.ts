@@ -29,14 +29,23 @@ function placesAlong({ outline, layout, job, motifs }: Told, wall: number): Plac
   const count = walls.length;
   const previous = before(wall, count);
   const spans = (at: number) =>
-    cornerSpans(walls[at]!.length, walls[at]!.corner, { own: runs[at]!.strip, next: runs[(at + 1) % count]!.strip }, width);
+    cornerSpans(
+      walls[at]!.length,
+      walls[at]!.corner,
+      { own: runs[at]!.strip, next: runs[(at + 1) % count]!.strip },
+      width,
+    );
   const [start, end] = [spans(previous).there, spans(wall).here];
   const piece = job.border.turn === 'block' ? 'corner block' : 'corner';
   const places: Place[] = [];
   if (corners[previous]!.painted) {
-    places.push({ at: start[0]!, for: `${piece} ${previous + 1} begins` }, { at: start[1]!, for: `${piece} ${previous + 1} ends` });
+    places.push(
+      { at: start[0]!, for: `${piece} ${previous + 1} begins` },
+      { at: start[1]!, for: `${piece} ${previous + 1} ends` },
+    );
   }
-  const turns = (number: number) => (reversesIn(job, motifs) && 2 * number === run.repeats ? ', the border reverses' : '');
+  const turns = (number: number) =>
+    reversesIn(job, motifs) && 2 * number === run.repeats ? ', the border reverses' : '';
   for (const { first, count: many } of run.painted) {
     for (let n = first; n <= first + many; n++) {
       const at = run.from + n * run.pitch;
@@ -47,7 +56,10 @@ function placesAlong({ outline, layout, job, motifs }: Told, wall: number): Plac
   }
   for (const [from, to] of run.bands) places.push({ at: from, for: 'band begins' }, { at: to, for: 'band ends' });
   for (const door of (job.site.doors ?? []).filter((one) => one.wall === wall))
-    places.push({ at: door.starts, for: 'casing of the door begins' }, { at: door.ends, for: 'casing of the door ends' });
+    places.push(
+      { at: door.starts, for: 'casing of the door begins' },
+      { at: door.ends, for: 'casing of the door ends' },
+    );
   if (corners[wall]!.painted) {
     places.push({ at: end[0]!, for: `${piece} ${wall + 1} begins` }, { at: end[1]!, for: `${piece} ${wall + 1} ends` });
   }
@@ -112,7 +124,12 @@ function checksOf({ outline, job }: Told): SquareCheck[] {
   const length = (mm: number) => writeLength(mm, job.units, step);
   const tape = (mm: number) => writeTape(mm, job.units, step);
   const unit = job.system === 'inch' ? MM_PER_INCH : 10;
-  const check = (says: string, mm: number, otherwise: string): SquareCheck => ({ says, true: mm, reads: roundToStep(mm, step), otherwise });
+  const check = (says: string, mm: number, otherwise: string): SquareCheck => ({
+    says,
+    true: mm,
+    reads: roundToStep(mm, step),
+    otherwise,
+  });
   const notable = 2 * step;
   const checks = walls.flatMap(({ corner, name, length: own }, at): SquareCheck[] => {
     const next = walls[(at + 1) % walls.length]!;
@@ -135,7 +152,8 @@ function checksOf({ outline, job }: Told): SquareCheck[] {
           : heading % 2 === 1 && Math.abs(start[1] - box[side]) < HAIR,
       )
       .map(({ name }) => name)[0]!;
-  const otherwise = 'Measure it near both ends and in the middle. Off by more than the readings: measure the walls again before anything is marked.';
+  const otherwise =
+    'Measure it near both ends and in the middle. Off by more than the readings: measure the walls again before anything is marked.';
   return [
     ...checks,
     check(`Overall, square across from ${ends('left')} to ${ends('right')}`, box.right - box.left, otherwise),
@@ -146,10 +164,12 @@ function checksOf({ outline, job }: Told): SquareCheck[] {
 /** Every mark of a room's border, wall by wall, and the distances that prove the room square. */
 export function scheduleRoom(outline: RoomOutline, layout: RoomLayout, job: Job, motifs: Partial<Motifs>): Schedule {
   const told = { outline, layout, job, motifs };
-  const lines = outline.walls.flatMap((_, wall) => linesOf(told, wall)).map((line): GuideLine => {
-    const spans = spansOf(line.marks, LONGEST_SPAN[job.system]);
-    return spans.length > 0 ? { ...line, spans } : line;
-  });
+  const lines = outline.walls
+    .flatMap((_, wall) => linesOf(told, wall))
+    .map((line): GuideLine => {
+      const spans = spansOf(line.marks, LONGEST_SPAN[job.system]);
+      return spans.length > 0 ? { ...line, spans } : line;
+    });
   const longest = Math.max(...lines.flatMap((line) => line.marks.map((mark) => mark.true)));
   return { step: job.step, tape: tapeNote(longest, job.step, job.system), lines, checks: checksOf(told) };
 }

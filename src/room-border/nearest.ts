@@ -2,11 +2,14 @@ import type { Motifs } from '../fit/problem.ts';
 import { fail } from '../issue.ts';
 import type { Job, Range } from '../job/job.ts';
 import { writeLength } from '../units/index.ts';
-import { searchRoom } from './fit.ts';
 import { surplusOf } from './one-pitch.ts';
 import type { RoomProblem } from './problem.ts';
+import { searchRoom } from './search.ts';
 
-const wider = ({ from, to }: Range, down: number, up: number): Range => ({ from: Math.max(0, from - down), to: to + up });
+const wider = ({ from, to }: Range, down: number, up: number): Range => ({
+  from: Math.max(0, from - down),
+  to: to + up,
+});
 
 /** Widths, strips and stretch a little wider than asked for, the least change first. */
 function* changes(problem: RoomProblem) {
@@ -14,7 +17,14 @@ function* changes(problem: RoomProblem) {
   const { unit } = tape;
   for (const more of [0.5, 1, 2, 3, 4].map((units) => units * unit * (unit > 20 ? 1 : 2.5))) {
     yield { key: 'reserve', path: ['reserve'], problem: { ...problem, strip: wider(strip, more, more) } };
-    yield { key: 'width', path: ['border', 'width'], problem: { ...problem, width: { ...wider(width, more / 2, more / 2), from: Math.max(unit / 2, width.from - more / 2) } } };
+    yield {
+      key: 'width',
+      path: ['border', 'width'],
+      problem: {
+        ...problem,
+        width: { ...wider(width, more / 2, more / 2), from: Math.max(unit / 2, width.from - more / 2) },
+      },
+    };
     const by = 0.05 * (more / unit);
     yield {
       key: 'stretch',
@@ -46,5 +56,10 @@ export function nearestRoom(problem: RoomProblem, job: Job, { border }: Partial<
     };
     return fail('fit/none', path, says + decided, values[key as keyof typeof values]);
   }
-  return fail('fit/none', ['border'], says + decided, one ? 'pitch: each wall, or another border' : 'another border, or a wider reserve');
+  return fail(
+    'fit/none',
+    ['border'],
+    says + decided,
+    one ? 'pitch: each wall, or another border' : 'another border, or a wider reserve',
+  );
 }

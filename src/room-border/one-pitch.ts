@@ -10,7 +10,8 @@ const HAIR = 1e-9;
  * By how many widths more the corners on the way there take than those on the way back, for each direction. Where it is not 0, whole repeats of one
  * pitch have to come to just so many widths: a room with an alcove decides the pitch.
  */
-export const surplusOf = ({ links }: Chain): number => links.reduce((sum, { sign, insides }) => sum + sign * insides, 0);
+export const surplusOf = ({ links }: Chain): number =>
+  links.reduce((sum, { sign, insides }) => sum + sign * insides, 0);
 
 const within = (pitch: number, width: number, { ratio, stretch }: RoomProblem): boolean => {
   const pulled = pitch / (width * (ratio as number));
@@ -63,7 +64,8 @@ export function pitchesAt(width: number, problem: RoomProblem): number[] {
   add(natural);
   const strips = onTape(strip, tape.step);
   const sums = new Map<number, number>();
-  for (const a of strips) for (const b of strips) sums.set(Math.round((run.from * a + run.to * b) * 1e6), run.from * a + run.to * b);
+  for (const a of strips)
+    for (const b of strips) sums.set(Math.round((run.from * a + run.to * b) * 1e6), run.from * a + run.to * b);
   for (const sum of sums.values()) {
     const length = run.bare + sum;
     const most = Math.floor(length / (natural * stretch.from) + HAIR);

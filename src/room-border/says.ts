@@ -16,8 +16,7 @@ export function explainRoom(layout: RoomLayout, job: Job, { border }: Partial<Mo
   const band = `border ${length(width)} wide along ${runs.length} walls`;
   const strips = runs.map(({ strip }) => strip);
   const [least, most] = [Math.min(...strips), Math.max(...strips)];
-  const off =
-    uneven < 1e-6 ? `${length(least)} off every wall` : `${length(least)} to ${length(most)} off the walls`;
+  const off = uneven < 1e-6 ? `${length(least)} off every wall` : `${length(least)} to ${length(most)} off the walls`;
   const gone = corners.filter(({ painted }) => !painted).length;
   const blocks = gone === 0 ? '' : `; ${gone === 1 ? 'one corner' : `${gone} corners`} left plain beside a door`;
   if (border!.made === 'tape') return `${band}, ${off}${blocks}`;

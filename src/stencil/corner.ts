@@ -1,4 +1,4 @@
-import type { Booleans } from '../geometry/booleans.ts';
+import { clipPieces } from '../geometry/clip.ts';
 import { flatten } from '../geometry/flatten.ts';
 import { pieceArea, pieceBox } from '../geometry/measure.ts';
 import type { Box, Piece, Point, Ring, Side } from '../geometry/path.ts';
@@ -51,21 +51,17 @@ function outermost(polygon: Point[]): Point[] {
   return [by(([x]) => -x), by(([x]) => x), by(([, y]) => -y), by(([, y]) => y)];
 }
 
-const square = ([x, y]: Point): Piece => {
-  const corner = (dx: number, dy: number): Point => [x + dx * KEY, y + dy * KEY];
-  const rest = [corner(1, -1), corner(1, 1), corner(-1, 1), corner(-1, -1)];
-  return [{ start: corner(-1, -1), sides: rest.map((to): Side => ({ kind: 'line', to })) }];
-};
+const square = ([x, y]: Point): Box => ({ left: x - KEY, top: y - KEY, right: x + KEY, bottom: y + KEY });
 
 const holdsPoint = (polygon: Point[], [x, y]: Point): boolean =>
   polygon.some(([px, py]) => Math.abs(px - x) < 0.01 && Math.abs(py - y) < 0.01);
 
 /** The corners of a shape that an opening can show, about the shape's own centre. */
-export function cornersOf(shape: Shape, booleans: Booleans): Corner[] {
+export function cornersOf(shape: Shape): Corner[] {
   const sharp = sharpPoints(shape.piece[0]!);
   const points = sharp.length > 0 ? sharp : outermost(shape.polygon);
   return points.flatMap((point): Corner[] => {
-    for (const piece of booleans.intersect([shape.piece], [square(point)])) {
+    for (const piece of clipPieces([shape.piece], square(point))) {
       const polygon = flatten(piece[0]!, 0.002);
       if (piece.length > 1 || pieceArea(piece) < LEAST || !holdsPoint(polygon, point)) continue;
       return [{ point, piece, polygon, box: pieceBox(piece) }];

@@ -1,7 +1,6 @@
 import type { Motifs } from '../compose/compose.ts';
 import type { Drawing } from '../compose/drawing.ts';
 import type { Layout } from '../fit/layout.ts';
-import { type Booleans, loadBooleans } from '../geometry/booleans.ts';
 import { bad, good, type Issue, type Result } from '../issue.ts';
 import { LAP } from '../job/defaults.ts';
 import { plainName } from '../job/name.ts';
@@ -22,12 +21,12 @@ import { areasOf, type CutJob, type Element, sheetWork, type Work } from './work
 export type { CutJob } from './work.ts';
 
 /** Corners of shapes, each shape looked at once. */
-function cornerBook(book: ShapeBook, booleans: Booleans): (shape: number) => Corner[] {
+function cornerBook(book: ShapeBook): (shape: number) => Corner[] {
   const known = new Map<number, Corner[]>();
   return (shape) => {
     let found = known.get(shape);
     if (!found) {
-      found = cornersOf(book.shapes[shape]!, booleans);
+      found = cornersOf(book.shapes[shape]!);
       known.set(shape, found);
     }
     return found;
@@ -81,7 +80,7 @@ export async function cutWorks(
 ): Promise<Result<Sheet[]>> {
   const { bridge, window, sheet: film } = job.stencil;
   const book = new ShapeBook();
-  const corners = cornerBook(book, await loadBooleans());
+  const corners = cornerBook(book);
   const lap = job.stencil.lap ?? LAP;
   const bench: Bench = { book, corners, room: { ...film, bridge }, job, clipper: await loadClipper(), lap };
   const split = splitNumbers();

@@ -10,7 +10,6 @@ import {
   unionD,
 } from 'clipper2-ts';
 import { describe, expect, test } from 'vitest';
-import { loadBooleans } from '../../src/geometry/booleans.ts';
 import { flatten } from '../../src/geometry/flatten.ts';
 import { pieceBox, piecesBox, ringArea } from '../../src/geometry/measure.ts';
 import type { Piece, Point, Side } from '../../src/geometry/path.ts';
@@ -105,10 +104,9 @@ interface Laid {
 }
 
 async function bench(book: ShapeBook, film = SHEET) {
-  const booleans = await loadBooleans();
   return {
     book,
-    corners: (shape: number) => cornersOf(book.shapes[shape]!, booleans),
+    corners: (shape: number) => cornersOf(book.shapes[shape]!),
     room: { ...film, bridge: BRIDGE },
     job: { units: 'in' as const, step: INCH / 16, stencil: { bridge: BRIDGE, window: WINDOW, sheet: film } },
     clipper: await loadClipper(),

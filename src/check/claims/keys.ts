@@ -5,6 +5,7 @@ import { distanceTo, flat, holds } from '../measure/flat.ts';
 import { fromLine, type GuideLines, guideLines } from '../measure/guide-lines.ts';
 import { matchKeys } from '../measure/match-keys.ts';
 import { moveOutline } from '../measure/move.ts';
+import { roomGuideLines } from '../measure/room-guide-lines.ts';
 import { cornerCount, type Outline } from '../read/outline.ts';
 import type { Key } from '../read/stencil.ts';
 import { onWork } from './covering.ts';
@@ -17,7 +18,12 @@ export default function keys(set: FileSet): Claim[] {
   const [plan, layout, marks] = [set.plan(), set.layout(), set.marks()];
   if (!plan.ok || !layout.ok) return [];
   const painted = new Corners(plan.value.painted.map((piece) => piece.outline));
-  const lines: GuideLines = marks.ok ? guideLines(marks.value, layout.value.layout) : { x: [], y: [] };
+  const { roomBorder } = layout.value;
+  const lines: GuideLines = !marks.ok
+    ? { x: [], y: [] }
+    : roomBorder
+      ? roomGuideLines(marks.value, roomBorder)
+      : guideLines(marks.value, layout.value.layout);
   const each = set.sheets().flatMap((sheet): Claim[] => {
     const { entry, drawn } = sheet;
     if (!drawn.ok) return [unproven(entry.file, GUIDE, drawn.says)];

@@ -136,7 +136,7 @@ function kindsFrom({ layout, alternation, motifs }: LayoutFile, way: Way): Place
   if (!alternation || alternation.by === (way === 'across' ? 'row' : 'column')) return [];
   const { field, pitch, phase } = layout;
   const kinds = alternation.other
-    ? [`of ${alternation.other.name}`, `of ${motifs?.field.name}`]
+    ? [`of ${alternation.other.name}`, `of ${motifs?.field?.name}`]
     : ['in exchanged colours', 'in its own colours'];
   const name = way === 'across' ? 'column' : 'row';
   const begins = alternation.by === 'checker' ? ' begins' : '';

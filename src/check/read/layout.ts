@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { type Read, read, refuse } from './read.ts';
+import { roomBorder } from './room-border.ts';
 
 const mm = z.number().min(-1e6).max(1e6);
 const above = mm.positive();
@@ -107,8 +108,10 @@ const file = z.object({
       .object({ way: z.enum(['overlap', 'gap']), by: above.max(10), order: z.array(z.string()).max(100) })
       .optional(),
   }),
-  layout,
-  motifs: z.object({ field: z.object({ name: z.string() }) }).optional(),
+  /** One rectangle of repeats; a border round a room tells its walls instead. */
+  layout: layout.optional(),
+  roomBorder: roomBorder.optional(),
+  motifs: z.object({ field: z.object({ name: z.string() }).optional() }).optional(),
   border: way.optional(),
   inner: way.optional(),
   alternation: z
@@ -134,7 +137,8 @@ const file = z.object({
   sheets: z.array(sheet),
 });
 
-export type LayoutFile = z.infer<typeof file>;
+/** `layout` is there for all surfaces but a room border, for which the families that read it are left out. */
+export type LayoutFile = Omit<z.infer<typeof file>, 'layout'> & { layout: z.infer<typeof layout> };
 export type LayoutNumbers = LayoutFile['layout'];
 export type LetteringEntry = z.infer<typeof lettering>;
 export type BorderWay = z.infer<typeof way>;
@@ -154,7 +158,11 @@ export function readLayout(text: string): Read<LayoutFile> {
     return refuse('the file is not complete JSON');
   }
   const found = file.safeParse(data);
-  if (found.success) return read(found.data);
+  if (found.success) {
+    const { layout: rectangle, job } = found.data;
+    if (rectangle === undefined && job.surface !== 'room-border') return refuse('layout is not a group');
+    return read(found.data as LayoutFile);
+  }
   const [first] = found.error.issues;
   const place = first?.path.join('.') || 'the file';
   return refuse(`${place} ${whatIsWrong(first)}`.slice(0, 300));

@@ -5,6 +5,8 @@ import { type Stops, Tour } from './tour.ts';
 const NEAR = 8;
 /** Stretches that change places lie within this many stops. */
 const WITHIN = 50;
+/** The search ends after this share of its trials in a row without a gain. */
+const IDLE = 0.3;
 /** The noise of sums, mm. */
 const NOISE = 1e-9;
 
@@ -38,10 +40,12 @@ export function shortTour(stops: Stops, trials = trialsFor(stops.first.length - 
   tour.keep();
   if (count < 5) return tour;
   const random = counted();
-  for (let trial = 0; trial < trials; trial++) {
+  const idle = trials * IDLE;
+  for (let trial = 0, gained = 0; trial < trials && trial - gained <= idle; trial++) {
     const change = swapStretches(tour, improver, random) + improver.run();
     if (change > NOISE) tour.takeBack();
     else tour.keep();
+    if (change < -NOISE) gained = trial;
   }
   return tour;
 }

@@ -1,3 +1,4 @@
+import { deflated } from '../deflated.ts';
 import { FACE } from '../face.ts';
 import { INK, SOFT } from '../ink.ts';
 import { PAPER } from '../tiles/paper.ts';
@@ -108,7 +109,7 @@ export async function jobSheetPdf(sheet: JobSheet): Promise<Uint8Array> {
   for (const operators of drawn) {
     const { node } = file.addPage([units(paper.across), units(paper.along)]);
     node.set(PDFName.of('Resources'), resources);
-    node.set(PDFName.of('Contents'), context.register(context.flateStream(operators)));
+    node.set(PDFName.of('Contents'), context.register(deflated(context, operators)));
   }
   const through = [...states].map(([key, name]) => {
     const [ca, CA] = key.split(' ').map(Number);

@@ -94,6 +94,7 @@ export const roomMarking = ({ outline, job }: RoomDrawn): string[] => [
   'Mark the strip and the width of the border off every wall near both its ends, and snap both edges with pale chalk.',
   `Pull the marks of each wall from the corner where it begins, without moving the tape: ${outline.walls.length} walls, each on its own.`,
   'Square a short line across the border at every mark.',
+  'At the ends of a wall a sheet that reaches over the corner is bent up the wall; only the windows that are named are open there.',
   ...(job.site.doors?.length
     ? ['At a door no mark is made between the last repeat before it and the first one after it.']
     : []),

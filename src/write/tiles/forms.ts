@@ -1,6 +1,7 @@
 import type { PDFContext, PDFRef } from '@cantoo/pdf-lib';
 import { growBox, joinBoxes, piecesBox } from '../../geometry/measure.ts';
 import type { Box, Piece } from '../../geometry/path.ts';
+import { deflated } from '../deflated.ts';
 import { formatMm } from '../number.ts';
 import type { Layer } from './drawings.ts';
 import { lookText, ringText } from './operators.ts';
@@ -18,7 +19,7 @@ const boundsOf = ({ left, top, right, bottom }: Box): number[] => [
 /** Some text of operators that is drawn by its name (ISO 32000-1, 8.10). */
 const form = (context: PDFContext, text: string, box: Box, inner: Record<string, PDFRef> = {}): PDFRef =>
   context.register(
-    context.flateStream(text, {
+    deflated(context, text, {
       Type: 'XObject',
       Subtype: 'Form',
       BBox: boundsOf(box),

@@ -1,3 +1,4 @@
+import { deflated } from '../deflated.ts';
 import { drawingForm } from './forms.ts';
 import { pagesOf } from './pages.ts';
 import { layersOf, type Printed, pagePlans } from './pages-drawn.ts';
@@ -31,7 +32,7 @@ export async function writeTiles(printed: Printed): Promise<Uint8Array | undefin
     draw(surface);
     const { node } = file.addPage([units(size.across), units(size.along)]);
     node.set(PDFName.of('Resources'), resources);
-    node.set(PDFName.of('Contents'), context.register(context.flateStream(surface.text())));
+    node.set(PDFName.of('Contents'), context.register(deflated(context, surface.text())));
   }
   context.assign(
     resources,

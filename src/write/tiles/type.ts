@@ -1,6 +1,7 @@
 import type { PDFContext, PDFRef, PDFString } from '@cantoo/pdf-lib';
 import { openContainer, packContainer } from '../../lettering/container.ts';
 import { bytesOf } from '../../units/data-address.ts';
+import { deflated } from '../deflated.ts';
 import { FACE } from '../face.ts';
 import { checkSummed } from './sfnt.ts';
 
@@ -102,7 +103,7 @@ export function embedFace(
       Descent: thousandths(font.descender),
       CapHeight: thousandths(font.tables.os2.sCapHeight),
       StemV: 100,
-      FontFile2: context.register(context.flateStream(file, { Length1: file.length })),
+      FontFile2: context.register(deflated(context, file, { Length1: file.length })),
     }),
   );
   const descendant = context.register(
@@ -124,7 +125,7 @@ export function embedFace(
       BaseFont: name,
       Encoding: 'Identity-H',
       DescendantFonts: [descendant],
-      ToUnicode: context.register(context.flateStream(toUnicode(letters))),
+      ToUnicode: context.register(deflated(context, toUnicode(letters))),
     }),
   );
 }
