@@ -54,14 +54,17 @@ export function compareCandidates(a: Candidate, b: Candidate): number {
   );
 }
 
+/** More than twice the counts of half-repeats there can be on one side. */
+const KINDS = 2 ** 20;
+
+/** The count and the landing of a run in one number. */
+export const runKind = ({ halves, way }: Run): number => 2 * halves + (way.edge === 'whole' ? 0 : 1);
+
 /**
  * Layouts that a person would call the same: equal counts and landings, and a border of the same width to half an inch (or a centimetre).
- * Only the cheapest of a kind is listed.
+ * Only the cheapest of a kind is listed. Kinds are told apart by number.
  */
-export function kindOf(
+export const kindOf = (
   { across, along, width }: { width: number; across: { run: Run }; along: { run: Run } },
   tape: Tape,
-): string {
-  const coarse = Math.round(width / tape.coarse);
-  return [across.run.halves, across.run.way.edge, along.run.halves, along.run.way.edge, coarse].join(' ');
-}
+): number => (Math.round(width / tape.coarse) * KINDS + runKind(across.run)) * KINDS + runKind(along.run);

@@ -1,4 +1,4 @@
-import { type BorderRun, bestBorder, sideIn, sideRuns } from './border.ts';
+import { type BorderRun, bestBorder, type SideRun, sideIn, sideRuns } from './border.ts';
 import type { FitProblem } from './problem.ts';
 
 /** Distance from the inner edge of the border to the outer edge of the second one: what the reserve leaves, mm. */
@@ -9,20 +9,22 @@ export const innerOffset = ({ inner }: FitProblem, reserve: number): number =>
 const inset = (problem: FitProblem, border: number, reserve: number): number =>
   2 * (border + innerOffset(problem, reserve));
 
-/**
- * The counts of the second border for work of this size, or `undefined` when a side takes none.
- * Without a second border: nothing, at no cost.
- */
-export function bestInner(
+/** The counts that a pair of sides of the second border may take in work of this size, cheapest first; none without a second border. */
+export function innerRuns(
   problem: FitProblem,
+  direction: 'across' | 'along',
   border: number,
-  across: { work: number; reserve: number },
-  along: { work: number; reserve: number },
-): BorderRun | undefined {
+  { work, reserve }: { work: number; reserve: number },
+): SideRun[] {
   const { inner } = problem;
-  if (!inner) return { across: 0, along: 0, cost: 0 };
-  const runs = (direction: 'across' | 'along', { work, reserve }: { work: number; reserve: number }) =>
-    sideRuns(inner, sideIn(inner, direction, work - inset(problem, border, reserve), inner.width), inner.width);
-  const [onAcross, onAlong] = [runs('across', across), runs('along', along)];
-  return onAcross.length > 0 && onAlong.length > 0 ? bestBorder(onAcross, onAlong) : undefined;
+  if (!inner) return [];
+  return sideRuns(inner, sideIn(inner, direction, work - inset(problem, border, reserve), inner.width), inner.width);
+}
+
+const NO_INNER: BorderRun = { across: 0, along: 0, cost: 0 };
+
+/** The cheapest counts of the second border, or `undefined` when a side takes none. Without a second border: nothing, at no cost. */
+export function bestInner({ inner }: FitProblem, across: SideRun[], along: SideRun[]): BorderRun | undefined {
+  if (!inner) return NO_INNER;
+  return across.length > 0 && along.length > 0 ? bestBorder(across, along) : undefined;
 }

@@ -41,7 +41,8 @@ function sizeOf(job: Job, site: Site, direction: 'across' | 'along'): { overall?
 }
 
 /** Only the ends of a runner, inside its run. */
-const hasGaps = (job: Job, direction: 'across' | 'along'): boolean => direction === 'along' && job.surface === 'runner' && !hasFreeEnds(job);
+const hasGaps = (job: Job, direction: 'across' | 'along'): boolean =>
+  direction === 'along' && job.surface === 'runner' && !hasFreeEnds(job);
 
 /** One that has no mirror across its run looks another way at its ends than at its start. */
 const runsOneWay = (motif: Motif): boolean => motif.lines.across.mirrors.length === 0;

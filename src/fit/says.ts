@@ -4,7 +4,8 @@ import { writeLength } from '../units/index.ts';
 import type { Layout } from './layout.ts';
 import type { Motifs } from './problem.ts';
 
-export const halves = (count: number): string => (Number.isInteger(count) ? String(count) : `${Math.floor(count) || ''}½`);
+export const halves = (count: number): string =>
+  Number.isInteger(count) ? String(count) : `${Math.floor(count) || ''}½`;
 
 function saysLanding({ landing }: Layout): string {
   if (landing.left === landing.near) return `${landing.left} at every edge`;

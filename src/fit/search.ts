@@ -1,8 +1,8 @@
 import { type Frame, fieldIn, framesOf, type Run, type Runs, runsIn, type Slack, workIn } from './axis.ts';
 import { bestBorder, leastSideCost, type SideRun, sideIn, sideRuns } from './border.ts';
-import { type Candidate, compareCandidates, kindOf, price, widthCost } from './candidate.ts';
-import { POINTS } from './cost.ts';
-import { bestInner } from './inner.ts';
+import { type Candidate, compareCandidates, kindOf, price, runKind, widthCost } from './candidate.ts';
+import { POINTS, stretchCost } from './cost.ts';
+import { bestInner, innerRuns } from './inner.ts';
 import { Matching } from './matching.ts';
 import type { AxisProblem, FitProblem } from './problem.ts';
 import { slackOf, slackRuns } from './slack.ts';
@@ -14,7 +14,7 @@ const ROUNDING = 2e-9;
 
 /** Keeps the cheapest candidate of each kind, and the cost that a newcomer must not exceed to be listed. */
 class Shortlist {
-  private readonly kinds = new Map<string, Candidate>();
+  private readonly kinds = new Map<number, Candidate>();
   bound = Number.POSITIVE_INFINITY;
 
   constructor(
@@ -33,8 +33,14 @@ class Shortlist {
     }
   }
 
+  /** Whether one of this kind and this cost, or nearly, would take the place of the one held. */
+  wants(kind: number, cost: number): boolean {
+    const held = this.kinds.get(kind);
+    return held === undefined || cost <= held.cost + ROUNDING;
+  }
+
   /** What the dearest of some kinds costs as held; endless where one is not held yet. */
-  dearest(kinds: readonly string[]): number {
+  dearest(kinds: readonly number[]): number {
     let most = 0;
     for (const kind of kinds) most = Math.max(most, this.kinds.get(kind)?.cost ?? Number.POSITIVE_INFINITY);
     return most;
@@ -50,6 +56,8 @@ interface Framed {
   frame: Frame;
   runs: Runs;
   sides(): SideRun[];
+  /** The border counts of its side of a second border. */
+  inner(): SideRun[];
   least: number;
 }
 
@@ -79,8 +87,6 @@ function firstAtLeast(runs: Run[], pitch: number): number {
 
 /** Runs of a frame that are few enough for each kind of layout that it can give to be known beforehand. */
 const FEW = 3;
-
-const runKind = ({ halves, way }: Run): string => `${halves} ${way.edge}`;
 
 /** Frames that give the same few kinds of layout together, each group in the order given; all of them in one group where any gives many. */
 function byKinds(frames: Framed[]): Framed[][] {
@@ -136,7 +142,14 @@ export function search(problem: FitProblem, most: number): Candidate[] {
       const least = frame.cost + own.least + leastSideCost(edging, side, width);
       if (least === Number.POSITIVE_INFINITY) continue;
       let sides: SideRun[] | undefined;
-      list.push({ frame, runs: own, sides: () => (sides ??= sideRuns(edging, side, width)), least });
+      let inner: SideRun[] | undefined;
+      list.push({
+        frame,
+        runs: own,
+        sides: () => (sides ??= sideRuns(edging, side, width)),
+        inner: () => (inner ??= innerRuns(problem, direction, width, ofWork(axis, frame, width))),
+        least,
+      });
     }
     return list.sort((a, b) => a.least - b.least);
   };
@@ -200,12 +213,7 @@ function pitchesFor({ ratio, stretch }: FitProblem, run: Run, left: number): [fr
 function join(problem: FitProblem, shortlist: Shortlist, width: number, cost: number, x: Framed, y: Framed): void {
   const { ratio } = problem;
   const border = bestBorder(x.sides(), y.sides());
-  const inner = bestInner(
-    problem,
-    width,
-    ofWork(problem.across, x.frame, width),
-    ofWork(problem.along, y.frame, width),
-  );
+  const inner = bestInner(problem, x.inner(), y.inner());
   if (!inner) return;
   const fixed = cost + x.frame.cost + y.frame.cost + border.cost + inner.cost;
   if (fixed + x.runs.least + y.runs.least > shortlist.bound) return;
@@ -217,12 +225,16 @@ function join(problem: FitProblem, shortlist: Shortlist, width: number, cost: nu
     for (let at = firstAtLeast(candidates, from); at < candidates.length; at++) {
       const other = candidates[at]!;
       if (other.pitch > to) break;
-      if (fixed + run.cost + other.cost > shortlist.bound) continue;
+      const stretch = other.pitch / (run.pitch * ratio);
+      const sum = fixed + run.cost + other.cost + stretchCost(stretch);
+      if (sum > shortlist.bound + ROUNDING) continue;
+      const pair = { width, across: { run }, along: { run: other } };
+      if (!shortlist.wants(kindOf(pair, problem.tape), sum)) continue;
       const candidate = price(problem, {
         width,
         across: { frame: x.frame, run },
         along: { frame: y.frame, run: other },
-        stretch: other.pitch / (run.pitch * ratio),
+        stretch,
         border,
         inner,
       });
@@ -255,10 +267,8 @@ function joinSlack(
           if (sides.length === 0) continue;
           const border = bestBorder(x.sides(), sides);
           const across = { frame: x.frame, run };
-          const inner = bestInner(problem, width, ofWork(problem.across, x.frame, width), {
-            work,
-            reserve: along.frame.reserve,
-          });
+          const { reserve } = along.frame;
+          const inner = bestInner(problem, x.inner(), innerRuns(problem, 'along', width, { work, reserve }));
           if (!inner) continue;
           const candidate = price(problem, { width, across, along, stretch, border, inner });
           if (candidate.cost <= shortlist.bound) shortlist.offer(candidate);

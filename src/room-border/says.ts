@@ -12,11 +12,14 @@ export const pulledWords = (stretch: number): string => {
 /** The line that explains a layout. */
 export function explainRoom(layout: RoomLayout, job: Job, { border }: Partial<Motifs>): string {
   const length = (mm: number) => writeLength(mm, job.units, job.step);
-  const { width, runs, uneven, corners, pitch } = layout;
+  const { width, runs, corners, pitch } = layout;
   const band = `border ${length(width)} wide along ${runs.length} walls`;
   const strips = runs.map(({ strip }) => strip);
   const [least, most] = [Math.min(...strips), Math.max(...strips)];
-  const off = uneven < 1e-6 ? `${length(least)} off every wall` : `${length(least)} to ${length(most)} off the walls`;
+  const off =
+    length(least) === length(most)
+      ? `${length(least)} off every wall`
+      : `${length(least)} to ${length(most)} off the walls`;
   const gone = corners.filter(({ painted }) => !painted).length;
   const blocks = gone === 0 ? '' : `; ${gone === 1 ? 'one corner' : `${gone} corners`} left plain beside a door`;
   if (border!.made === 'tape') return `${band}, ${off}${blocks}`;

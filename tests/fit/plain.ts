@@ -10,7 +10,7 @@ import { onTape } from '../../src/fit/steps.ts';
  */
 export function enumerate(problem: FitProblem, most: number): { best: Candidate[]; visited: number } {
   const { across, along, tape, ratio, stretch } = problem;
-  const kinds = new Map<string, Candidate>();
+  const kinds = new Map<number, Candidate>();
   let visited = 0;
 
   const sides = (length: number, width: number): { count: number; log: number; cost: number }[] => {

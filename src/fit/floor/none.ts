@@ -50,6 +50,8 @@ export function noFloor(job: Job, { centred }: FloorRoom, problem: FloorProblem)
     'fit/none',
     ['field', 'stretch'],
     `each direction has repeats that leave half or more at its walls, but no two of them go together at a stretch of ${from} to ${to}${job.medallion ? ', with room for the medallion clear of the walls and of what is in the room' : ''}`,
-    job.medallion ? 'a medallion in the room of fewer repeats, or a wider stretch' : `stretch: ${Math.max(0.5, from - 0.05).toFixed(2)} to ${(to + 0.05).toFixed(2)}`,
+    job.medallion
+      ? 'a medallion in the room of fewer repeats, or a wider stretch'
+      : `stretch: ${Math.max(0.5, from - 0.05).toFixed(2)} to ${(to + 0.05).toFixed(2)}`,
   );
 }

@@ -95,10 +95,7 @@ export function poseFloor(job: Job, floor: FloorRoom, motifs: Motifs): FloorProb
     stretch: job.field.stretch,
     middleFits({ across, along }) {
       if (!job.medallion) return true;
-      const [right, bottom] = [
-        (job.medallion.repeats.across * across) / 2,
-        (job.medallion.repeats.along * along) / 2,
-      ];
+      const [right, bottom] = [(job.medallion.repeats.across * across) / 2, (job.medallion.repeats.along * along) / 2];
       return isClear({ left: -right, right, top: -bottom, bottom }, outline, blocked);
     },
   };

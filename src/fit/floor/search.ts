@@ -42,7 +42,14 @@ export function spacingOf(pitch: number, halves: number, phase: number, pieces: 
  * 1. `pitch`, 2. `reading` and `rounded`: as for any field (see cost.ts).
  * 3. `half`: 0.5 where half a repeat is left at the worse of the two walls, less in proportion where more is, nothing where both are whole.
  */
-function costOf(axis: FloorAxis, pitch: number, spacing: Spacing, cuts: [Cut, Cut], exact: boolean, tape: Tape): number {
+function costOf(
+  axis: FloorAxis,
+  pitch: number,
+  spacing: Spacing,
+  cuts: [Cut, Cut],
+  exact: boolean,
+  tape: Tape,
+): number {
   const share = Math.min(...cuts.map((cut) => shareOf(cut, spacing)));
   return (
     pitchCost(pitch, axis.pitch) +

@@ -46,7 +46,7 @@ export function roomNumbers({ layout, job }: RoomDrawn): Block {
     { name: 'Border', value: length(layout.width) },
     {
       name: 'Strip off the walls',
-      value: layout.uneven < 1e-6 ? length(least) : `${length(least)} to ${length(most)}`,
+      value: length(least) === length(most) ? length(least) : `${length(least)} to ${length(most)}`,
     },
   ];
   if (total > 0)
