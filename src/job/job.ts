@@ -120,6 +120,8 @@ export interface Cloth {
   /** The widths it is sold in, ascending, and what is cut off at each side of them. */
   rolls: number[];
   waste: number;
+  /** How high its edge stands above the floor. */
+  edgeHeight?: number;
 }
 
 /** One step of a flight: its upright and its top, each so wide and so high or deep. Lengths in mm. */

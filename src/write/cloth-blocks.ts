@@ -1,3 +1,4 @@
+import { sayEdge } from '../cloth/edge.ts';
 import { type ClothPlan, planCloth } from '../cloth/plan.ts';
 import { sayBought, sayBuying, sayChange } from '../cloth/says.ts';
 import type { Cloth, Job } from '../job/job.ts';
@@ -40,11 +41,7 @@ export async function clothBlocks({ job, layout }: Finished): Promise<Block[]> {
     ...rollTable(plan, job),
     { kind: 'heading', level: 3, text: 'From the roll to the hem' },
     { kind: 'ticks', items: steps(plan, cloth, length) },
-    {
-      // ADA Standards 302.2 and 303: a change of level up to 1/4 in may be upright, from there to 1/2 in bevelled at most 1 in 2.
-      kind: 'words',
-      text: 'Keep the edge low: where the public walks, an edge up to 1/4 in (6 mm) may be upright and up to 1/2 in (13 mm) only with a slope of 1 in 2 (ADA Standards 302.2, 303). A good rule at home too.',
-    },
+    { kind: 'words', text: sayEdge(cloth.edgeHeight, length) },
   ];
 }
 

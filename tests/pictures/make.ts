@@ -7,6 +7,13 @@ import { renderPng } from '../../src/write/png.ts';
 /** Makes the README's pictures from the samples with the real program: `npm run pictures`. */
 const OUT = 'samples/pictures';
 const LONG_SIDE = 1000;
+/** What is drawn of a job, and how its picture's name ends. */
+const DRAWINGS = [
+  ['plan.svg', ''],
+  ['room.svg', '-room'],
+  ['flight.svg', '-flight'],
+  ['cloth.svg', '-cloth'],
+] as const;
 
 mkdirSync(OUT, { recursive: true });
 for (const file of readdirSync('samples').filter((name) => name.endsWith('.job.yaml'))) {
@@ -14,8 +21,11 @@ for (const file of readdirSync('samples').filter((name) => name.endsWith('.job.y
     good(new Uint8Array(readFileSync(`samples/${path}`))),
   );
   if (!made.ok) throw new Error(`${file}: ${made.issues.map((issue) => issue.says).join('; ')}`);
-  const plan = made.value.files.get('plan.svg') as string;
-  const name = `${OUT}/${basename(file, '.job.yaml')}.png`;
-  writeFileSync(name, await renderPng(plan, LONG_SIDE));
-  console.log(name);
+  for (const [drawing, ending] of DRAWINGS) {
+    const svg = made.value.files.get(drawing);
+    if (typeof svg !== 'string') continue;
+    const name = `${OUT}/${basename(file, '.job.yaml')}${ending}.png`;
+    writeFileSync(name, await renderPng(svg, LONG_SIDE));
+    console.log(name);
+  }
 }

@@ -16,11 +16,13 @@ export default async function guides(set: FileSet): Promise<Claim[]> {
   if (!field.ok) return [unproven(FILE, CLAIM, field.says)];
   if (!layout.ok) return [unproven(FILE, CLAIM, layout.says)];
   const between = rows.value.filter(
-    (row) => /^between /.test(row.for) && /^(axis|across-left|across-right)$/.test(row.line),
+    (row) => /^between /.test(row.for) && /^(axis|along-near|along-far|across-left|across-right)$/.test(row.line),
   );
   const lines = guideLines(between, layout.value.layout);
   // The axis itself is a line between repeats only where a repeat ends on it.
   lines.x = lines.x.filter((x) => x !== 0);
+  // Nor is the centre line across a floor.
+  if (layout.value.floor) lines.y = lines.y.filter((y) => y !== 0);
   const all = lines.x.length + lines.y.length;
   if (all === 0) return [equal(FILE, CLAIM, 'no lines', 'no lines')];
   const numbers = layout.value.layout;

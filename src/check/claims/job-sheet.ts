@@ -33,7 +33,7 @@ export default function jobSheet(set: FileSet): Claim[] {
   const marks = set.marks();
   if (!marks.ok) return [...claims, unproven(FILE, 'the job sheet has every mark of the axis', marks.says)];
   const reading_ = lacks(
-    marks.value.filter((row) => row.line === 'axis' || row.line === 'check').map((row) => row.tape),
+    marks.value.filter((row) => /^(axis|along-near|along-far|check)$/.test(row.line)).map((row) => row.tape),
   );
   return [
     ...claims,

@@ -22,7 +22,7 @@ export const away = (wall: WallName, [x, y]: Point): number => ({ near: y, right
 
 /** Where a centre line meets a wall: how far from the crossing, and how far along the wall from its first end. */
 export function met(corners: FloorCorners, wall: WallName): { out: number; along: number; length: number } {
-  const [a, b] = WALL_ENDS[wall].map((corner) => corners[corner]) as [Point, Point];
+  const [a, b] = WALL_ENDS[wall].map((corner): Point => corners[corner]) as [Point, Point];
   const cross = wall === 'near' || wall === 'far' ? 0 : 1;
   const share = a[cross] / (a[cross] - b[cross]);
   const length = Math.hypot(b[0] - a[0], b[1] - a[1]);

@@ -10,7 +10,7 @@ export interface GuideLines {
   y: number[];
 }
 
-/** Takes every mark to the plan: along lines begin `gaps.near` before the near edge, the others at the axis. */
+/** Takes every mark to the plan: along lines begin `gaps.near` before the near edge, the others at the axis; those of a floor where its centre lines cross. */
 export function guideLines(rows: readonly MarkRow[], { work, gaps }: LayoutNumbers): GuideLines {
   const lines: GuideLines = { x: [0], y: [] };
   for (const row of rows) {
@@ -20,6 +20,7 @@ export function guideLines(rows: readonly MarkRow[], { work, gaps }: LayoutNumbe
       lines.y.push(work.along / 2 + gaps.near - row.true);
     } else if (name === 'across-left' || /^(inner-)?border-\w+-left$|lettering-left$/.test(name))
       lines.x.push(-row.true);
+    else if (name === 'along-near' || name === 'along-far') lines.y.push(0, name === 'along-near' ? row.true : -row.true);
     else if (name === 'across-right' || /^(inner-)?border-\w+-right$|lettering-right$/.test(name))
       lines.x.push(row.true);
   }

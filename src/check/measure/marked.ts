@@ -1,5 +1,6 @@
 import type { LayoutFile } from '../read/layout.ts';
 import type { MarkRow } from '../read/marks.ts';
+import { dueOnFloor } from './floor-places.ts';
 import { type Due, dueOn } from './places.ts';
 
 /** true_mm is written to 1 µm at best, mm. */
@@ -23,7 +24,7 @@ export function compareMarks(line: string, rows: readonly MarkRow[], layout: Lay
   const counts = named.some((word) => word !== undefined && !/repeats$/.test(word)) ? [1, 2, 3, 4] : [1];
   let best: Marked | undefined;
   for (const each of counts) {
-    const due = dueOn(line, layout, each);
+    const due = layout.floor ? dueOnFloor(line, layout, layout.floor, each) : dueOn(line, layout, each);
     if (due === undefined) return undefined;
     const found = against(due, rows);
     if (best === undefined || worth(found) < worth(best)) best = found;

@@ -4,7 +4,7 @@ import { saysOf } from './lettered.ts';
 import type { Way } from './symmetry.ts';
 
 /** A line of the work that a mark may stand for, mm from the datum of its guide line. */
-interface Place {
+export interface Place {
   at: number;
   says: string;
   /** It may be left out. */
@@ -21,7 +21,7 @@ export interface Due {
 const NEXT_TO_NOTHING = 1e-6;
 
 /** Where a strip's pieces meet: every `pitch / each`, the first at `phase` of a repeat before the strip begins. */
-function joints(begins: number, length: number, pitch: number, phase: number, each: number): Due['joints'] {
+export function joints(begins: number, length: number, pitch: number, phase: number, each: number): Due['joints'] {
   const first = Math.floor(phase * each + 1e-9) + 1;
   const found: Due['joints'] = [];
   for (let n = first; ; n++) {
@@ -132,7 +132,7 @@ function strips({ border, inner }: LayoutNumbers, way: Way): Place[] {
 }
 
 /** What is said of the lines at which rows or columns begin where repeats alternate, from the beginning of the field. */
-function kindsFrom({ layout, alternation, motifs }: LayoutFile, way: Way): Place[] {
+export function kindsFrom({ layout, alternation, motifs }: LayoutFile, way: Way): Place[] {
   if (!alternation || alternation.by === (way === 'across' ? 'row' : 'column')) return [];
   const { field, pitch, phase } = layout;
   const kinds = alternation.other
@@ -149,7 +149,7 @@ function kindsFrom({ layout, alternation, motifs }: LayoutFile, way: Way): Place
   return places;
 }
 
-const fromMiddle = (all: Due['joints'], left: boolean): Due['joints'] =>
+export const fromMiddle = (all: Due['joints'], left: boolean): Due['joints'] =>
   all
     .map(({ at, before }) => ({ at: left ? -at : at, before }))
     .filter(({ at }) => at > NEXT_TO_NOTHING)

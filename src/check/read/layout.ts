@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { type Read, read, refuse } from './read.ts';
+import { floorShape } from './floor.ts';
 import { roomBorder } from './room-border.ts';
 
 const mm = z.number().min(-1e6).max(1e6);
@@ -111,6 +112,7 @@ const file = z.object({
   /** One rectangle of repeats; a border round a room tells its walls instead. */
   layout: layout.optional(),
   roomBorder: roomBorder.optional(),
+  floor: floorShape.optional(),
   motifs: z.object({ field: z.object({ name: z.string() }).optional() }).optional(),
   border: way.optional(),
   inner: way.optional(),

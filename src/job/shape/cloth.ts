@@ -52,6 +52,10 @@ export const clothShape = (lengths: Lengths) =>
         })
         .optional(),
       waste: single(lengths.strip('1/2 in'), 'Cut off at each side of the roll, the selvedge. Default: 0.').optional(),
+      'edge height': single(
+        lengths.size('3/16 in'),
+        'How high the edge of the finished cloth stands above the floor, pad and hem together. Default: not known, and the job sheet gives the limits only.',
+      ).optional(),
     })
     .meta({
       description:

@@ -24,6 +24,7 @@ export function clothOf({ surface, cloth = {} }: Wishes, system: System): Cloth 
     ...(shrinkage ? { swatch: shrinkage } : {}),
     rolls: [...new Set(rolls)].sort((a, b) => a - b),
     waste,
+    ...(cloth['edge height'] === undefined ? {} : { edgeHeight: cloth['edge height'] }),
   };
 }
 
