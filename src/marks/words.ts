@@ -25,6 +25,7 @@ export function limitsOf(job: Job): Limits {
     const edge = (name: string) => `the ${name} edge of the panel`;
     return { near: edge(near!), far: edge(far!), left: edge('left'), right: edge('right') };
   }
+  if (job.surface === 'floor') return limits('edge of what is laid');
   return limits(job.surface === 'floor-cloth' ? 'edge of the cloth' : 'edge of the work');
 }
 

@@ -7,6 +7,11 @@ import type { MarkRow } from '../read/marks.ts';
 const FILE = 'marks.csv';
 /** The guide lines that every work has. */
 const ALWAYS = ['axis', 'left-edge', 'right-edge', 'across-left', 'across-right'];
+/** Those of a floor from wall to wall: its centre lines on the walls, and from their crossing to each wall. */
+const ON_FLOOR = [
+  ...['near-wall', 'far-wall', 'left-wall', 'right-wall'],
+  ...['along-near', 'along-far', 'across-left', 'across-right'],
+];
 
 /** Every mark reads right on the tape and stands for a line that is truly there. */
 export default function marks(set: FileSet): Claim[] {
@@ -16,7 +21,7 @@ export default function marks(set: FileSet): Claim[] {
   const { job } = layout.value;
   const lines = new Map<string, MarkRow[]>();
   for (const row of rows.value) lines.set(row.line, [...(lines.get(row.line) ?? []), row]);
-  const lacking = ALWAYS.filter((line) => !lines.has(line));
+  const lacking = (layout.value.floor ? ON_FLOOR : ALWAYS).filter((line) => !lines.has(line));
   for (const order of ['border', 'inner-border']) {
     // A border masked with tape has no marks of its own.
     const marked = [...lines.keys()].some((line) => line.startsWith(`${order}-`));

@@ -3,6 +3,7 @@ import { type Claim, DRAWN, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { across, along, frameOf } from '../measure/frame.ts';
 import { isField } from '../measure/pattern.ts';
+import { squareOfFloor } from '../measure/square-floor.ts';
 import type { Frame } from '../read/outline.ts';
 
 const FILE = 'marks.csv';
@@ -14,6 +15,7 @@ export default function square(set: FileSet): Claim[] {
   if (!rows.ok || !plan.ok || !layout.ok) {
     return [unproven(FILE, 'the diagonals are those of the drawing', missing?.ok === false ? missing.says : '')];
   }
+  if (layout.value.floor) return squareOfFloor(layout.value, layout.value.floor, rows.value);
   const work = frameOf(plan.value.ground.map((outline) => outline.frame));
   const { field } = layout.value.layout;
   const drawn = frameOf(plan.value.painted.filter(isField).map((piece) => piece.outline.frame));

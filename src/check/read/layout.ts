@@ -163,6 +163,8 @@ export function readLayout(text: string): Read<LayoutFile> {
   if (found.success) {
     const { layout: rectangle, job } = found.data;
     if (rectangle === undefined && job.surface !== 'room-border') return refuse('layout is not a group');
+    if ((job.surface === 'floor') !== (found.data.floor !== undefined))
+      return refuse('floor is not a group, or the surface is none');
     return read(found.data as LayoutFile);
   }
   const [first] = found.error.issues;

@@ -55,9 +55,9 @@ const closed = (points: readonly Point[]): string =>
 
 /** The part of the plan that falls on the masked walls or on what stands in the room. */
 export function drawBeyond(sketch: Sketch, laid: Box, floor: FloorRoom): void {
-  const d = hatch(laid, floor, 0.55 * sketch.size);
+  const d = hatch(laid, floor, 1.1 * sketch.size);
   if (d !== '')
-    sketch.add(element('path', { 'data-floor': 'beyond', d, 'stroke-width': formatMm(0.06 * sketch.size) }));
+    sketch.add(element('path', { 'data-floor': 'beyond', d, 'stroke-width': formatMm(0.05 * sketch.size) }));
 }
 
 /** The walls across the plan, heavy but where they are open; the edge of the pattern where a plain strip is left; what stands in the room; the second centre line. */
