@@ -1,7 +1,9 @@
 import { loadBooleans } from '../geometry/booleans.ts';
-import { boxesMeet, pieceArea, pieceBox } from '../geometry/measure.ts';
+import { cutRings } from '../geometry/half-plane.ts';
+import { boxesMeet, pieceArea, pieceBox, ringArea } from '../geometry/measure.ts';
+import { nestRings } from '../geometry/nest.ts';
 import type { Box, Piece, Point } from '../geometry/path.ts';
-import { shifted, shiftedBox } from '../geometry/transform.ts';
+import { movePiece, shifted, shiftedBox } from '../geometry/transform.ts';
 import type { Region } from './drawing.ts';
 
 /** Nearer than this, mm, a piece that touches a wall is not cut by it. */
@@ -45,6 +47,23 @@ function wallLines(outline: readonly Point[]): WallLine[] {
   });
 }
 
+/** Rings of less area than this, mm², are crumbs of rounding and left out. */
+const CRUMB = 1e-6;
+
+/** What of a piece lies inside the walls that its box reaches over: each in turn, in a frame in which the wall stands upright. */
+function cutAtWalls(piece: Piece, box: Box, lines: readonly WallLine[]): Piece[] {
+  const over = lines.filter(({ nx, ny, reach }) => {
+    const far = nx * (nx > 0 ? box.right : box.left) + ny * (ny > 0 ? box.bottom : box.top);
+    return far > reach + TOUCH;
+  });
+  if (over.length === 0) return [piece];
+  const cut = over.reduce((rings: Piece, { nx, ny, reach }): Piece => {
+    const turned = movePiece(rings, ([x, y]) => [x * nx + y * ny, y * nx - x * ny]);
+    return movePiece(cutRings(turned, { axis: 0, at: reach, keep: -1 }), ([x, y]) => [x * nx - y * ny, x * ny + y * nx]);
+  }, piece);
+  return nestRings(cut.filter((ring) => Math.abs(ringArea(ring)) >= CRUMB));
+}
+
 /** A floor that painting is cut to. */
 export interface Clip {
   /** The floor itself: the room less what stands in it. */
@@ -85,7 +104,7 @@ export async function clipToFloor(outline: readonly Point[], blocked: readonly P
     const box = pieceBox(piece);
     const where = lies(box);
     if (where !== 0) return where > 0 ? [piece] : [];
-    const inRoom = booleans.intersect([piece], rooms);
+    const inRoom = cutAtWalls(piece, box, lines);
     return inTheWay.reduce(
       (left, one) => (boxesMeet(one.box, box) ? booleans.subtract(left, one.pieces) : left),
       inRoom,

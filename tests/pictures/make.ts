@@ -7,13 +7,13 @@ import { renderPng } from '../../src/write/png.ts';
 /** Makes the README's pictures from the samples with the real program: `npm run pictures`. */
 const OUT = 'samples/pictures';
 const LONG_SIDE = 1000;
-/** What is drawn of a job, and how its picture's name ends. */
-const DRAWINGS = [
-  ['plan.svg', ''],
-  ['room.svg', '-room'],
-  ['flight.svg', '-flight'],
-  ['cloth.svg', '-cloth'],
-] as const;
+/** The drawing that shows a job best, where that is not its plan, and how its picture's name ends. */
+const CHIEF: Record<string, [file: string, ending: string]> = {
+  'landing-runner': ['room.svg', '-room'],
+  'sitting-room-rug': ['room.svg', '-room'],
+  'scullery-floor': ['room.svg', '-room'],
+  'back-stairs': ['flight.svg', '-flight'],
+};
 
 mkdirSync(OUT, { recursive: true });
 for (const file of readdirSync('samples').filter((name) => name.endsWith('.job.yaml'))) {
@@ -21,11 +21,9 @@ for (const file of readdirSync('samples').filter((name) => name.endsWith('.job.y
     good(new Uint8Array(readFileSync(`samples/${path}`))),
   );
   if (!made.ok) throw new Error(`${file}: ${made.issues.map((issue) => issue.says).join('; ')}`);
-  for (const [drawing, ending] of DRAWINGS) {
-    const svg = made.value.files.get(drawing);
-    if (typeof svg !== 'string') continue;
-    const name = `${OUT}/${basename(file, '.job.yaml')}${ending}.png`;
-    writeFileSync(name, await renderPng(svg, LONG_SIDE));
-    console.log(name);
-  }
+  const sample = basename(file, '.job.yaml');
+  const [drawing, ending] = CHIEF[sample] ?? ['plan.svg', ''];
+  const name = `${OUT}/${sample}${ending}.png`;
+  writeFileSync(name, await renderPng(made.value.files.get(drawing) as string, LONG_SIDE));
+  console.log(name);
 }

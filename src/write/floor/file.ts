@@ -49,8 +49,16 @@ function describe({ job, layout, motifs }: Finished, floor: FloorRoom): string {
   ].join(' ');
 }
 
-/** `room.svg` of a floor. */
-export async function floorFile(finished: Finished): Promise<string> {
+const drawn = new WeakMap<Finished['drawing'], Promise<string>>();
+
+/** `room.svg` of a floor, drawn once: the job sheet shows it too. */
+export function floorFile(finished: Finished): Promise<string> {
+  const known = drawn.get(finished.drawing) ?? drawFloor(finished);
+  drawn.set(finished.drawing, known);
+  return known;
+}
+
+async function drawFloor(finished: Finished): Promise<string> {
   const { job, site, drawing } = finished;
   const floor = site.floor!;
   return writeRoom({
