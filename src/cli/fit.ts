@@ -16,7 +16,10 @@ function stable(layout: Layout) {
   return { rank, overall, border, reserve, endGap, field, repeats, pitch, stretch, landing, borderRepeats, cost, says };
 }
 
-async function tellRoom({ job, site, fit }: FittedRoom, { json, best }: { json?: boolean; best: number }): Promise<Ending> {
+async function tellRoom(
+  { job, site, fit }: FittedRoom,
+  { json, best }: { json?: boolean; best: number },
+): Promise<Ending> {
   const layouts = fit.layouts.slice(0, best);
   if (json === true) {
     tellJson({ searched: fit.searched, proof: fit.proof, layouts }, tidy);
@@ -24,7 +27,9 @@ async function tellRoom({ job, site, fit }: FittedRoom, { json, best }: { json?:
   }
   const { roomOf } = await import('./table.ts');
   const { writeRoomFit } = await import('./write-room-fit.ts');
-  tell(writeRoomFit({ job, site, fit: { ...fit, layouts } }, inksFor(process.stdout, process.env), roomOf(process.stdout)));
+  tell(
+    writeRoomFit({ job, site, fit: { ...fit, layouts } }, inksFor(process.stdout, process.env), roomOf(process.stdout)),
+  );
   return DONE;
 }
 
@@ -47,9 +52,7 @@ async function fit(path: string, options: { json?: boolean; best: number }): Pro
   const { roomOf } = await import('./table.ts');
   const { writeFit } = await import('./write-fit.ts');
   const room = roomOf(process.stdout);
-  tell(
-    writeFit({ ...found, fit: { searched, proof, layouts: best } }, inksFor(process.stdout, process.env), room),
-  );
+  tell(writeFit({ ...found, fit: { searched, proof, layouts: best } }, inksFor(process.stdout, process.env), room));
   return DONE;
 }
 

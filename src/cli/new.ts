@@ -82,7 +82,10 @@ export function addNew(program: Command): void {
     .option('--long <length>', 'rug and floor-cloth: length over everything')
     .option('--room-across <length>', 'rug, floor and room-border: width of the room')
     .option('--room-along <length>', 'rug, floor and room-border: length of the room')
-    .option('--near-wall <length>', 'rug and floor: a room by its four walls and a diagonal, in place of that')
+    .option(
+      '--near-wall <length>',
+      'rug and floor: length of the near wall, where all four walls and a diagonal tell the room',
+    )
     .option('--right-wall <length>', 'length of the right wall')
     .option('--far-wall <length>', 'length of the far wall')
     .option('--left-wall <length>', 'length of the left wall')

@@ -1,3 +1,4 @@
+import type { Point } from '../geometry/path.ts';
 import type { TapeNote } from './tape.ts';
 
 /** One tape mark, measured from the datum of its line. Lengths in mm. */
@@ -40,6 +41,8 @@ export interface SquareCheck {
   reads: number;
   /** What to do when it is off. */
   otherwise: string;
+  /** From point to point, in the coordinates of the work, where it is not one of the usual ones. */
+  between?: [Point, Point][];
 }
 
 export interface Schedule {
@@ -48,4 +51,6 @@ export interface Schedule {
   tape: TapeNote;
   lines: GuideLine[];
   checks: SquareCheck[];
+  /** The corners of the room, in the coordinates of the work, where the work goes on to the walls. */
+  room?: Point[];
 }

@@ -9,6 +9,8 @@ import { wrap } from './wrap.ts';
 
 const LETTERS = 'ABCDEFGH';
 const TALL = 92;
+/** How the lines of a room's checks are drawn, in turn. */
+const LINE = [undefined, undefined, undefined, '2 1'];
 
 /** What a check is drawn as: the lines from point to point, in the work's own coordinates. */
 function linesOf(says: string, { work, field }: Layout, job: Job): { lines: [Point, Point][]; dash?: string } {
@@ -60,7 +62,10 @@ export function drawChecks(
   top: number,
   room: number,
 ): number {
-  const { work, field } = layout;
+  const { field } = layout;
+  const corners = schedule.room;
+  const reach = (axis: 0 | 1): number => 2 * Math.max(...(corners ?? []).map((point) => Math.abs(point[axis])));
+  const work = corners ? { across: reach(0), along: reach(1) } : layout.work;
   const scale = Math.max(work.along / TALL, work.across / (room - 14));
   const [middle, centre] = [left + room / 2, top + work.along / scale / 2];
   const at = ([x, y]: Point): Point => [middle + x / scale, centre + y / scale];
@@ -70,10 +75,14 @@ export function drawChecks(
     top: centre - size.along / scale / 2,
     bottom: centre + size.along / scale / 2,
   });
-  sketch.rectangle(box(work), { fill: '#fbf7ee', 'stroke-width': 0.35 });
-  if (field.across < work.across) sketch.rectangle(box(field), { stroke: FAINT, 'stroke-width': 0.2 });
+  const sheet = { fill: '#fbf7ee', 'stroke-width': 0.35 };
+  if (corners) sketch.path([...corners, corners[0]!].map(at), sheet);
+  else sketch.rectangle(box(work), sheet);
+  if (!corners && field.across < work.across) sketch.rectangle(box(field), { stroke: FAINT, 'stroke-width': 0.2 });
   for (const [index, check] of schedule.checks.entries()) {
-    const { lines, dash } = linesOf(check.says, layout, job);
+    const { lines, dash } = check.between
+      ? { lines: check.between, dash: LINE[index % LINE.length] }
+      : linesOf(check.says, layout, job);
     const triangle = check.says.startsWith('3-4-5');
     const look = { stroke: triangle ? RED : INK, 'stroke-width': triangle ? 0.4 : 0.22, 'stroke-dasharray': dash };
     for (const [from, to] of lines) sketch.path([at(from), at(to)], look);

@@ -30,13 +30,13 @@ export default async function covering(set: FileSet): Promise<Claim[]> {
     const pieces = stencilled.filter((piece) => colourOf(piece) === colour);
     grounds.set(colour, { finder: new Finder(pieces.map((piece) => piece.outline)), pieces });
   }
-  const split = new Split(await loadCutParts());
+  const { floor } = layout.value;
+  const onFloor = floor && (await floorOf(floor, floor.pattern));
+  const split = new Split(await loadCutParts(), onFloor?.within);
   for (const sheet of set.sheets()) claims.push(...lay(sheet, grounds.get(sheet.entry.colour)!, times, split));
   for (const piece of split.parts.keys()) {
     if (split.isWhole(piece)) times.set(piece, times.get(piece)! + 1);
   }
-  const { floor } = layout.value;
-  const onFloor = floor && (await floorOf(floor, floor.pattern));
   // Of a floor from wall to wall, what lies wholly beyond the walls need not be painted.
   const bare = [...times]
     .filter(([{ outline }, count]) => count === 0 && !(onFloor && onFloor.areaOf(outline) <= BEYOND))

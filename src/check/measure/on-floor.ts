@@ -13,6 +13,8 @@ export interface Floor {
   area: number;
   /** mm², 0 or more. */
   areaOf(outline: Outline): number;
+  /** What of a polygon lies there. */
+  within(polygon: number[]): number[][];
   holds(x: number, y: number): boolean;
 }
 
@@ -34,7 +36,7 @@ const apart = (a: Frame, b: Frame): boolean =>
 
 /** @param corners of the room, or of what is patterned of it: four, pointing outwards */
 export async function floorOf({ obstacles }: FloorEntry, corners: FloorEntry['corners']): Promise<Floor> {
-  const { shared, without } = await loadClipping();
+  const { common, shared, without } = await loadClipping();
   const ring = ringOf(corners);
   const standing = obstacles.map(({ outline }) => outline.flatMap(([x, y]) => [x, y]));
   const frames = standing.map(frameOf);
@@ -50,6 +52,7 @@ export async function floorOf({ obstacles }: FloorEntry, corners: FloorEntry['co
       if (isWhole(frame) && frames.every((one) => apart(one, frame))) return Math.abs(outline.area);
       return Math.abs(shared([flat(outline, FINE)], polygons, 0));
     },
+    within: (polygon) => common([polygon], polygons, 0),
     holds: (x, y) => polygons.filter((one) => holds(one, x, y)).length % 2 === 1,
   };
 }

@@ -19,7 +19,11 @@ export class Split {
   readonly parts = new Map<Painted, LaidPart[]>();
   private readonly polygons = new Map<Painted, number[]>();
 
-  constructor(private readonly cutting: CutParts) {}
+  /** @param due what of a piece has to be painted, where not all of it has */
+  constructor(
+    private readonly cutting: CutParts,
+    private readonly due: (polygon: number[]) => number[][] = (polygon) => [polygon],
+  ) {}
 
   private polygonOf(piece: Painted): number[] {
     const known = this.polygons.get(piece) ?? flat(piece.outline);
@@ -54,7 +58,7 @@ export class Split {
 
   private lack(piece: Painted): number {
     const parts = (this.parts.get(piece) ?? []).map(({ polygon }) => polygon);
-    return this.cutting.lacking([this.polygonOf(piece)], parts, DRAWN);
+    return this.cutting.lacking(this.due(this.polygonOf(piece)), parts, DRAWN);
   }
 
   /** What is said of all split pieces put together again; nothing where there are none. `lap`: what the job states, mm. */

@@ -22,23 +22,26 @@ const wallName = z
 export const wallsShape = ({ size }: Lengths) =>
   z
     .array(
-      z.strictObject({
-        length: single(size(`4' 2"`), 'Length of the wall, from corner to corner. No default.'),
-        corner: z
-          .enum(['inside', 'outside'])
-          .meta({
-            description:
-              'The corner at its end: inside, where one turns right, or outside, where one turns left, as round a chimney breast. Default: inside.',
-            examples: ['outside'],
-          })
-          .optional(),
-        name: wallName.optional(),
-      }),
+      z.union([
+        single(size(`4' 2"`), 'Length of a wall that ends in an inside corner.').transform((length) => ({ length })),
+        z.strictObject({
+          length: single(size(`4' 2"`), 'Length of the wall, from corner to corner. No default.'),
+          corner: z
+            .enum(['inside', 'outside'])
+            .meta({
+              description:
+                'The corner at its end: inside, where one turns right, or outside, where one turns left, as round a chimney breast. Default: inside.',
+              examples: ['outside'],
+            })
+            .optional(),
+          name: wallName.optional(),
+        }),
+      ]),
     )
     .meta({
       description:
         'Room border: the walls in turn, as one walks round the room with the wall at one’s left hand: from the near left corner up the left wall, and on clockwise. Default: needed by a room border, unknown to the rest.',
-      examples: [`[{ length: 13' }, { length: 11' }, { length: 13' }, { length: 11' }]`],
+      examples: [`[13', 11', 13', { length: 11', name: window wall }]`],
     });
 
 /** The doors in those walls. */

@@ -13,11 +13,17 @@ const STRIP: Record<System, Range> = { inch: { from: inches(2), to: inches(6) },
 const FEWEST = 4;
 const MOST = 40;
 
-const WALLS = `walls: [{ length: 13' }, { length: 11' }, { length: 13' }, { length: 11' }]`;
+const WALLS = `walls: [13', 11', 13', 11']`;
+
+interface WallWish {
+  length: number;
+  corner?: RoomWall['corner'] | undefined;
+  name?: string | undefined;
+}
 
 /** The walls with their names. */
 export function wallsOf({ site }: Wishes): RoomWall[] {
-  return (site?.walls ?? []).map(({ length, corner, name }, at) => ({
+  return (site?.walls ?? []).map(({ length, corner, name }: WallWish, at) => ({
     name: name ?? `wall ${at + 1}`,
     length,
     corner: corner ?? 'inside',

@@ -1,4 +1,5 @@
 import { type FloorCuts, lastLines } from '../../fit/floor/cuts.ts';
+import type { Point } from '../../geometry/path.ts';
 import type { Job, Wall } from '../../job/job.ts';
 import type { FloorRoom } from '../../site/floor-room.ts';
 import { distance, ENDS } from '../../site/walls.ts';
@@ -19,7 +20,8 @@ export function floorChecks(job: Job, floor: FloorRoom, cuts: FloorCuts): Square
   const { step, units } = job;
   const length = (mm: number) => writeLength(mm, units, step);
   const tape = (mm: number) => writeTape(mm, units, step);
-  const check = (says: string, mm: number, otherwise: string): SquareCheck => ({
+  const check = (says: string, mm: number, otherwise: string, between: [Point, Point][]): SquareCheck => ({
+    between,
     says,
     true: mm,
     reads: roundToStep(mm, step),
@@ -38,6 +40,12 @@ export function floorChecks(job: Job, floor: FloorRoom, cuts: FloorCuts): Square
         `3-4-5 at the crossing of the centre lines: ${tape(legs.across)} towards the ${side} wall, ${tape(legs.along)} towards the ${end} wall, this much between the two points`,
         legs.slant,
         `Too long: turn the centre line across about the crossing, so that its point comes nearer to the ${end} wall, ${rate(strayFor(notable, legs, legs.across))}; too short: the other way, as much. Then pull the marks again.`,
+        [
+          [
+            [side === 'left' ? -legs.across : legs.across, 0],
+            [0, end === 'far' ? -legs.along : legs.along],
+          ],
+        ],
       ),
     );
   for (const [from, to] of [ENDS['near-left to far-right'], ENDS['near-right to far-left']]) {
@@ -49,6 +57,7 @@ export function floorChecks(job: Job, floor: FloorRoom, cuts: FloorCuts): Square
         job.site.measured
           ? `Off by more than ${length(notable)}: a wall or a diagonal was misread. Measure the room again and make this job anew; its cuts would be wrong.`
           : `Off by more than ${length(notable)}: the room is not square. Measure its four walls and both diagonals, and make this job anew with them.`,
+        [[floor.room[from], floor.room[to]]],
       ),
     );
   }
@@ -60,6 +69,16 @@ export function floorChecks(job: Job, floor: FloorRoom, cuts: FloorCuts): Square
         'Outermost lines between repeats, corner to corner, both diagonals',
         Math.sqrt(grid.across * grid.across + grid.along * grid.along),
         `Up to ${length(step)} between the two is only the reading. When near left to far right is the longer, the far corners lie too far to the right: ${rate(leanFor(notable, grid.across, grid.along))} between the two. Snap the lines again before any paint goes on.`,
+        [
+          [
+            [-last.left, last.near],
+            [last.right, -last.far],
+          ],
+          [
+            [last.right, last.near],
+            [-last.left, -last.far],
+          ],
+        ],
       ),
     );
   return checks;
