@@ -186,7 +186,9 @@ export async function makeFiles(text: string, file: string, choose = 1, assets?:
 async function makeRoomBorder(fitted: FittedRoom, choose: number): Promise<Making> {
   const { makeRoom } = await import('./room-pipeline.ts');
   const made = await makeRoom(fitted, fitted.fit.layouts[choose - 1]!);
-  return made.ok ? good({ job: fitted.job, layout: undefined, files: made.files, says: made.says }) : proven(made.issues, fitted.job);
+  return made.ok
+    ? good({ job: fitted.job, layout: undefined, files: made.files, says: made.says })
+    : proven(made.issues, fitted.job);
 }
 
 async function makeRectangle(fitted: Fitted, choose: number, assets?: Assets): Promise<Making> {

@@ -137,6 +137,13 @@ async function workOut(
   options: Options,
 ): Promise<Result<Found>> {
   const { job, motifs, layout, kept, dir } = fitted;
+  if (job.surface === 'floor')
+    return fail(
+      'refit/floor',
+      [],
+      'a floor from wall to wall is marked from its middle, so nothing creeps from row to row; there is no first row to count from',
+      'pull the marks that are out again from the crossing of the centre lines',
+    );
   const { parseLength, writeTape } = await import('../units/index.ts');
   const { scheduleMarks } = await import('../marks/marks.ts');
   const { newLines } = await import('../refit/lines.ts');

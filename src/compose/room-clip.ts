@@ -59,7 +59,10 @@ function cutAtWalls(piece: Piece, box: Box, lines: readonly WallLine[]): Piece[]
   if (over.length === 0) return [piece];
   const cut = over.reduce((rings: Piece, { nx, ny, reach }): Piece => {
     const turned = movePiece(rings, ([x, y]) => [x * nx + y * ny, y * nx - x * ny]);
-    return movePiece(cutRings(turned, { axis: 0, at: reach, keep: -1 }), ([x, y]) => [x * nx - y * ny, x * ny + y * nx]);
+    return movePiece(cutRings(turned, { axis: 0, at: reach, keep: -1 }), ([x, y]) => [
+      x * nx - y * ny,
+      x * ny + y * nx,
+    ]);
   }, piece);
   return nestRings(cut.filter((ring) => Math.abs(ringArea(ring)) >= CRUMB));
 }

@@ -20,6 +20,12 @@ export interface JsonSchema {
 /** The motif of a field may also be the path of a drawing. */
 const OWN_DRAWING: JsonSchema = { type: 'string', pattern: '\\.[sS][vV][gG]$', description: 'A drawing of your own.' };
 
+/** All but a border round a room paint a field. */
+const NEEDS_FIELD: JsonSchema = {
+  if: { type: 'object', properties: { surface: { const: 'room-border' } }, required: ['surface'] },
+  else: { required: ['field'] },
+};
+
 /** The JSON Schema (2020-12) of a job file, for editors that complete and check it. */
 export function jobSchema(known: MotifList = allMotifs()): JsonSchema {
   const schema = z.toJSONSchema(jobShape({ known }), {
@@ -30,5 +36,5 @@ export function jobSchema(known: MotifList = allMotifs()): JsonSchema {
     },
   }) as JsonSchema;
   schema.properties?.field?.properties?.motif?.anyOf?.push(OWN_DRAWING);
-  return schema;
+  return { ...schema, ...NEEDS_FIELD };
 }

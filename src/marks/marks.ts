@@ -6,13 +6,13 @@ import type { RoomView } from '../site/room-view.ts';
 import { acrossLines } from './across.ts';
 import { alongLines } from './along.ts';
 import { axisLines } from './axis.ts';
-import { clothLines } from './cloth.ts';
-import { flightLines } from './stairs.ts';
 import { bandsOf, borderLines } from './border.ts';
+import { clothLines } from './cloth.ts';
 import { letteringLines } from './lettering.ts';
 import type { GuideLine, Schedule, SquareCheck } from './schedule.ts';
 import { LONGEST_SPAN, spansOf } from './spans.ts';
 import { squareChecks } from './square.ts';
+import { flightLines } from './stairs.ts';
 import { tapeNote } from './tape.ts';
 
 /** The motifs of a job. Without them every repeat counts as one piece and every border is marked repeat by repeat. */

@@ -79,7 +79,7 @@ function linesOf(told: Told, wall: number): GuideLine[] {
   const places = placesAlong(told, wall);
   const on = places.filter(({ at }) => at > HAIR);
   const back = places.filter(({ at }) => at < -HAIR).map((place) => ({ ...place, at: -place.at }));
-  const zero = places.some(({ at }) => Math.abs(at) <= HAIR);
+  const zero = places.find(({ at }) => Math.abs(at) <= HAIR);
   const count = repeats > 0 ? `${repeats} repeats from corner to corner.` : '';
   const lines: GuideLine[] = [
     {
@@ -97,7 +97,7 @@ function linesOf(told: Told, wall: number): GuideLine[] {
     },
     {
       name: `wall-${wall + 1}`,
-      says: `Along ${name}, with the wall at your left hand. ${count}${zero ? ' The border begins at the datum.' : ''}`.trim(),
+      says: `Along ${name}, with the wall at your left hand. ${count}${zero ? ` The datum itself is a mark: ${zero.for}.` : ''}`.trim(),
       datum: cornerWords(told, wall),
       runs: 'along',
       marks: marksAt(on, job.step),

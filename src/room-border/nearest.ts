@@ -39,7 +39,9 @@ export function nearestRoom(problem: RoomProblem, job: Job, { border }: Partial<
   const length = (mm: number) => writeLength(mm, job.units, job.step);
   const one = problem.pitch === 'one' && problem.ratio !== 'plain';
   const { width, strip } = problem;
-  const says = `no whole repeats of ${border!.name} land on every wall with ${one ? 'one pitch' : 'a pitch for each wall'}, a border ${length(width.from)} to ${length(width.to)} wide, ${length(strip.from)} to ${length(strip.to)} off the walls, and repeats drawn out by ${problem.stretch.from} to ${problem.stretch.to}`;
+  const between = ({ from, to }: Range, word: (value: number) => string) =>
+    word(from) === word(to) ? word(from) : `${word(from)} to ${word(to)}`;
+  const says = `no whole repeats of ${border!.name} land on every wall with ${one ? 'one pitch' : 'a pitch for each wall'}, a border ${between(width, length)} wide, ${between(strip, length)} off the walls, and repeats ${between(problem.stretch, String)} of their length true to shape`;
   const surplus = Math.max(...problem.chains.map((chain) => Math.abs(surplusOf(chain))));
   const decided =
     one && surplus > 0

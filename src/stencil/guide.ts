@@ -53,7 +53,9 @@ export function fieldGuides(drawing: Drawing, layout: Layout, motif: Motif): Gui
   const [across, along] = [pitch.across / (motif.counts?.across ?? 1), pitch.along / (motif.counts?.along ?? 1)];
   const boxes = [work, border.inner, field, ...(innerBorder ? [innerBorder.outer, innerBorder.inner] : [])];
   const edges = (low: 'left' | 'top', high: 'right' | 'bottom') =>
-    boxes.flatMap((box) => [box[low], box[high]]).filter((at) => at >= marked[low] - ON_LINE && at <= marked[high] + ON_LINE);
+    boxes
+      .flatMap((box) => [box[low], box[high]])
+      .filter((at) => at >= marked[low] - ON_LINE && at <= marked[high] + ON_LINE);
   const within = {
     left: Math.max(field.left, marked.left),
     right: Math.min(field.right, marked.right),

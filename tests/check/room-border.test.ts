@@ -100,6 +100,23 @@ test.each<Tampering>([
   plan('a repeat before the door', /nothing is painted before door 1/, 'data-element="border-near"', (d) =>
     moveSubpath(d, -450, 0),
   ),
+  {
+    name: 'a wall labelled with another length',
+    claim: /lengths on the plan are those of its walls/,
+    file: 'plan.svg',
+    tamper: (all) =>
+      change(all, 'plan.svg', (svg) => svg.replace(/data-label="1800 mm, (\d+)/, 'data-label="1801 mm, $1')),
+  },
+  {
+    name: 'a wall labelled with another count',
+    claim: /lengths on the plan are those of its walls/,
+    file: 'plan.svg',
+    tamper: (all) =>
+      change(all, 'plan.svg', (svg) =>
+        svg.replace(/data-label="1800 mm, (\d+)/, (_, n) => `data-label="1800 mm, ${+n + 1}`),
+      ),
+  },
+  layout('a strip other than the table says', /table on the plan/, (room) => (room.walls[2].strip += 3), 'plan.svg'),
   marks('a mark misread', /rounded on its own/, (csv) =>
     csv.replace(/^(wall-1,[^\n]*?,3,)(\d+)( mm)/m, (_, a, n, b) => `${a}${Number(n) + 1}${b}`),
   ),

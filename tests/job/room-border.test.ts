@@ -42,6 +42,8 @@ test('a door lies in a wall that there is, and inside it', () => {
   expect(found('{ wall: 9, starts: 100, ends: 900 }')).toEqual(['site.doors.0.wall']);
   expect(found('{ wall: 2, starts: 900, ends: 100 }')).toEqual(['site.doors.0.ends']);
   expect(found('{ wall: 2, starts: 100, ends: 2500 }')).toEqual(['site.doors.0.ends']);
+  expect(found('{ wall: 2, starts: 100, ends: 900 }, { wall: 2, starts: 800, ends: 1500 }')).toEqual(['site.doors.1']);
+  expect(found('{ wall: 2, starts: 100, ends: 900 }, { wall: 1, starts: 800, ends: 1500 }')).toHaveLength(2);
 });
 
 test('other surfaces have no walls in turn', () => {

@@ -45,8 +45,8 @@ describe('the JSON Schema', () => {
   test('is of the stated dialect and closed', () => {
     expect(schema.$schema).toBe('https://json-schema.org/draft/2020-12/schema');
     expect(schema.additionalProperties).toBe(false);
-    // All but a room border need a field, which is checked when the job is read.
     expect(schema.required).toEqual(['evenfield', 'surface']);
+    expect(schema.else).toEqual({ required: ['field'] });
   });
 
   test('explains every key', () => {
@@ -94,7 +94,10 @@ describe('the samples', () => {
   const folder = new URL('../../samples/', import.meta.url);
   const names = readdirSync(folder).filter((name) => name.endsWith('.job.yaml'));
   // The schema read back by a JSON Schema reader, the file by a plain YAML reader.
-  const accepts = z.fromJSONSchema(jobSchema() as z.core.JSONSchema.JSONSchema);
+  // It knows no conditions, so what a job without a field has to be is read for itself.
+  const { if: condition, else: _, ...always } = jobSchema();
+  const reader = (schema: unknown) => z.fromJSONSchema(schema as z.core.JSONSchema.JSONSchema);
+  const [accepts, mayLackField] = [reader(always), reader(condition)];
 
   test('there are three at least', () => expect(names.length).toBeGreaterThanOrEqual(3));
 
@@ -104,5 +107,6 @@ describe('the samples', () => {
     expect(accepts.safeParse(parse(text)).error).toBeUndefined();
     expect(accepts.safeParse({ ...parse(text), surfce: 'rug' }).success).toBe(false);
     expect(accepts.safeParse({ ...parse(text), surface: 'carpet' }).success).toBe(false);
+    expect(mayLackField.safeParse(parse(text)).success).toBe(parse(text).field === undefined);
   });
 });

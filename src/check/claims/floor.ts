@@ -1,10 +1,10 @@
 import { type Claim, DRAWN, equal, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
-import { measureCut, linesTo } from '../measure/floor-cuts.ts';
-import { RUNS, wallEnds } from '../measure/in-room.ts';
+import { colourAt } from '../measure/colour-at.ts';
+import { linesTo, measureCut } from '../measure/floor-cuts.ts';
 import { endsOf, met, ROUND, WALL_NAMES } from '../measure/floor-room.ts';
 import { frameOf } from '../measure/frame.ts';
-import { colourAt } from '../measure/colour-at.ts';
+import { RUNS, wallEnds } from '../measure/in-room.ts';
 import { moveOutline } from '../measure/move.ts';
 import { type Floor, floorOf } from '../measure/on-floor.ts';
 import type { FloorEntry, WallName } from '../read/floor.ts';
@@ -12,7 +12,7 @@ import type { LayoutFile } from '../read/layout.ts';
 import type { MarkRow } from '../read/marks.ts';
 import { type Plan, readPlan } from '../read/plan.ts';
 import { reading } from '../read/read.ts';
-import { readRoom, type RoomDrawn, type Spot } from '../read/room.ts';
+import { type RoomDrawn, readRoom, type Spot } from '../read/room.ts';
 import type { Svg } from '../read/svg.ts';
 import { onWork } from './covering.ts';
 
@@ -59,7 +59,9 @@ function pointsOf(d: string): Spot[] {
 }
 
 const outlines = (svg: Svg, name: string): Spot[][] =>
-  svg.paths.filter(({ attributes }) => attributes['data-floor'] === name).map(({ attributes }) => pointsOf(attributes.d ?? ''));
+  svg.paths
+    .filter(({ attributes }) => attributes['data-floor'] === name)
+    .map(({ attributes }) => pointsOf(attributes.d ?? ''));
 
 /** How far two closed outlines with the same corners in turn lie apart. */
 const offBy = (drawn: readonly Spot[] | undefined, due: readonly Spot[]): number =>
@@ -79,7 +81,9 @@ function roomDrawn(entry: FloorEntry, room: RoomDrawn, plan: Svg): Claim[] {
   const ring = ROUND.map((corner) => corners[corner]);
   const patternRing = ROUND.map((corner) => pattern[corner]);
   const asObstacles = (drawn: readonly Spot[][]): number =>
-    drawn.length === obstacles.length ? Math.max(0, ...obstacles.map(({ outline }, at) => offBy(drawn[at], outline))) : Infinity;
+    drawn.length === obstacles.length
+      ? Math.max(0, ...obstacles.map(({ outline }, at) => offBy(drawn[at], outline)))
+      : Infinity;
   const inside = Math.max(
     ...WALL_NAMES.flatMap((wall) => {
       const due = wall === 'left' || wall === 'right' ? strip.across : strip.along;
@@ -96,7 +100,13 @@ function roomDrawn(entry: FloorEntry, room: RoomDrawn, plan: Svg): Claim[] {
     within(PLAN, 'what stands in the room is drawn across the plan', asObstacles(outlines(plan, 'obstacle'))),
     within(LAYOUT, 'the pattern ends at the walls, or the plain strip off them', inside),
     ...(isStrip
-      ? [within(PLAN, 'the edge of the pattern is drawn across the plan', offBy(outlines(plan, 'pattern')[0], patternRing))]
+      ? [
+          within(
+            PLAN,
+            'the edge of the pattern is drawn across the plan',
+            offBy(outlines(plan, 'pattern')[0], patternRing),
+          ),
+        ]
       : []),
   ];
 }
@@ -111,16 +121,26 @@ const closedOnes = ({ obstacles }: RoomDrawn): Spot[][] =>
 const fromLine = ([x, y]: Spot, [x0, y0]: Spot, [x1, y1]: Spot): number =>
   Math.abs((x - x0) * (y1 - y0) - (y - y0) * (x1 - x0)) / Math.hypot(x1 - x0, y1 - y0);
 
-const RAY: Record<WallName, string> = { near: 'along-near', far: 'along-far', left: 'across-left', right: 'across-right' };
+const RAY: Record<WallName, string> = {
+  near: 'along-near',
+  far: 'along-far',
+  left: 'across-left',
+  right: 'across-right',
+};
 const WAY = { near: 'along', far: 'along', left: 'across', right: 'across' } as const;
 
 /** The cuts that layout.json tells are those between the walls and the lines between repeats; opposite ones are equal, none is under half. */
 function cuts({ layout }: LayoutFile, entry: FloorEntry, rows: readonly MarkRow[]): Claim[] {
-  const each = { across: layout.pitch.across / entry.lines.across.unit, along: layout.pitch.along / entry.lines.along.unit };
+  const each = {
+    across: layout.pitch.across / entry.lines.across.unit,
+    along: layout.pitch.along / entry.lines.along.unit,
+  };
   const claims: Claim[] = [];
   for (const way of ['across', 'along'] as const) {
     const whole = Math.abs(each[way] - Math.round(each[way])) < 1e-6 && each[way] >= 1 - 1e-6;
-    claims.push(equal(LAYOUT, `lines ${way} part repeats evenly`, whole ? 'they do' : `${each[way]} to a repeat`, 'they do'));
+    claims.push(
+      equal(LAYOUT, `lines ${way} part repeats evenly`, whole ? 'they do' : `${each[way]} to a repeat`, 'they do'),
+    );
     if (!whole) return claims;
   }
   const parts = { across: Math.round(each.across), along: Math.round(each.along) };
@@ -140,10 +160,19 @@ function cuts({ layout }: LayoutFile, entry: FloorEntry, rows: readonly MarkRow[
     const allowed = `${Math.round(500 * unit) / 1000} or more, no line crossed`;
     const held = found.whole || (found.least >= unit / 2 - DRAWN && found.most <= unit + DRAWN);
     claims.push(stated(LAYOUT, `no less than half is left along the ${wall} wall`, held, found.least, allowed));
-    const last = linesTo(layout, wall, parts[WAY[wall]]).filter((at) => at > DRAWN && at < Math.min(...endsOf(entry.pattern, wall)) - DRAWN);
+    const last = linesTo(layout, wall, parts[WAY[wall]]).filter(
+      (at) => at > DRAWN && at < Math.min(...endsOf(entry.pattern, wall)) - DRAWN,
+    );
     const marked = rows.filter((row) => row.line === RAY[wall] && /^between /.test(row.for)).map((row) => row.true);
     const unlike = last.length !== marked.length || last.some((at, n) => !(Math.abs(at - marked[n]!) <= DRAWN));
-    claims.push(equal(MARKS, `lines as far as the ${wall} wall are those that its cut is counted from`, unlike ? 'others' : 'they are', 'they are'));
+    claims.push(
+      equal(
+        MARKS,
+        `lines as far as the ${wall} wall are those that its cut is counted from`,
+        unlike ? 'others' : 'they are',
+        'they are',
+      ),
+    );
   }
   for (const [way, one, other] of [
     ['across', 'left', 'right'],
@@ -153,14 +182,25 @@ function cuts({ layout }: LayoutFile, entry: FloorEntry, rows: readonly MarkRow[
     const midway = apart <= DRAWN;
     const told = entry.lines[way].midway;
     const name = way === 'across' ? 'the axis' : 'the centre line across';
-    claims.push(equal(LAYOUT, `${name} lies midway between its walls where that is told`, midway === told ? 'as told' : `${apart.toFixed(3)} mm off`, 'as told'));
+    claims.push(
+      equal(
+        LAYOUT,
+        `${name} lies midway between its walls where that is told`,
+        midway === told ? 'as told' : `${apart.toFixed(3)} mm off`,
+        'as told',
+      ),
+    );
     const differ = Math.abs(measured[one].centre - measured[other].centre);
     if (midway || way === 'along')
       claims.push(stated(LAYOUT, `cuts at the ${one} and ${other} walls are equal`, differ <= DRAWN, differ, DRAWN));
     const { first, unit, centre } = entry.lines[way];
     const [line = Number.NaN] = linesTo(layout, one, parts[way]);
-    const asTold = Math.abs(line - first) <= DRAWN && (centre === 'between repeats' ? first <= DRAWN : Math.abs(first - unit / 2) <= DRAWN);
-    claims.push(equal(LAYOUT, `the centre line falls ${way} as told`, asTold ? 'it does' : `first line at ${line}`, 'it does'));
+    const asTold =
+      Math.abs(line - first) <= DRAWN &&
+      (centre === 'between repeats' ? first <= DRAWN : Math.abs(first - unit / 2) <= DRAWN);
+    claims.push(
+      equal(LAYOUT, `the centre line falls ${way} as told`, asTold ? 'it does' : `first line at ${line}`, 'it does'),
+    );
   }
   return claims;
 }
@@ -190,7 +230,8 @@ async function asItWillBe(plan: Plan, room: Plan, entry: FloorEntry, pattern: Fl
   let out = 0;
   for (const { fill, outline } of room.painted) {
     add(found, fill, outline.area);
-    out = Math.max(out, Math.abs(outline.area) - pattern.areaOf(outline));
+    const { left, right, top, bottom } = outline.frame;
+    out = Math.max(out, (Math.abs(outline.area) - pattern.areaOf(outline)) / (right - left + bottom - top));
   }
   const off = Math.max(
     0,
@@ -217,7 +258,14 @@ async function asItWillBe(plan: Plan, room: Plan, entry: FloorEntry, pattern: Fl
     const [shown, wanted] = colour(x, y);
     if (shown === wanted) continue;
     const by = 2 * DRAWN;
-    const onEdge = ([[by, 0], [-by, 0], [0, by], [0, -by]] as const).some(([dx, dy]) => {
+    const onEdge = (
+      [
+        [by, 0],
+        [-by, 0],
+        [0, by],
+        [0, -by],
+      ] as const
+    ).some(([dx, dy]) => {
       const [one, other] = colour(x + dx, y + dy);
       return one !== shown || other !== wanted;
     });
@@ -225,9 +273,14 @@ async function asItWillBe(plan: Plan, room: Plan, entry: FloorEntry, pattern: Fl
   }
   return [
     stated(ROOM, 'each colour covers as much as the plan has of it in the room', off <= SHARE, off, SHARE),
-    stated(ROOM, 'nothing is painted beyond the walls or on what stands in the room', out <= CRUMB, out, CRUMB),
+    stated(ROOM, 'nothing is painted beyond the walls or on what stands in the room', out <= DRAWN, out, DRAWN),
     stated(ROOM, 'the ground covers the room less what stands in it', bare <= SHARE, bare, SHARE),
-    equal(ROOM, 'every colour is on the floor that is on the plan', found.size === due.size ? 'all' : shares(found), 'all'),
+    equal(
+      ROOM,
+      'every colour is on the floor that is on the plan',
+      found.size === due.size ? 'all' : shares(found),
+      'all',
+    ),
     equal(ROOM, 'the floor shows the colours of the plan, place by place', wrong || 'it does', 'it does'),
   ];
 }
@@ -246,14 +299,22 @@ function distances(room: RoomDrawn, rows: readonly MarkRow[]): Claim[] {
     const last = Math.max(...own.map((row) => row.true));
     const named = own.find((row) => row.for.split(', ').includes(`the ${wall} wall`));
     const claims = [
-      stated(MARKS, `no mark lies beyond the ${wall} wall`, last <= out + DRAWN, last, `${Math.round(out * 1000) / 1000} at most`),
+      stated(
+        MARKS,
+        `no mark lies beyond the ${wall} wall`,
+        last <= out + DRAWN,
+        last,
+        `${Math.round(out * 1000) / 1000} at most`,
+      ),
     ];
     if (named) {
       const off = Math.abs(named.true - out);
       claims.push(stated(MARKS, `the ${wall} wall is marked where it is drawn`, off <= DRAWN, off, DRAWN));
     } else {
       const stands = own.some((row) => / begins$/.test(row.for.split(', ').at(-1) ?? ''));
-      claims.push(equal(MARKS, `the ${wall} wall is marked, or what stands before it`, stands ? 'it is' : 'neither', 'it is'));
+      claims.push(
+        equal(MARKS, `the ${wall} wall is marked, or what stands before it`, stands ? 'it is' : 'neither', 'it is'),
+      );
     }
     return claims;
   });
@@ -272,7 +333,9 @@ function placements(set: FileSet, pattern: Floor): Claim[] {
       );
     });
     const [first] = idle;
-    return [equal(entry.file, claim, first ? `not at ${Math.round(first.x)}, ${Math.round(first.y)}` : 'it does', 'it does')];
+    return [
+      equal(entry.file, claim, first ? `not at ${Math.round(first.x)}, ${Math.round(first.y)}` : 'it does', 'it does'),
+    ];
   });
 }
 
@@ -284,5 +347,10 @@ function beyond(svg: Svg, pattern: Floor): Claim {
     const [[x0, y0], [x1, y1]] = [points[at]!, points[at + 1]!];
     if (far(points[at]!, points[at + 1]!) > 2 * DRAWN && pattern.holds((x0 + x1) / 2, (y0 + y1) / 2)) wrong += 1;
   }
-  return equal(PLAN, 'only what falls beyond the walls is hatched', wrong === 0 ? 'only that' : `${wrong} lines are not`, 'only that');
+  return equal(
+    PLAN,
+    'only what falls beyond the walls is hatched',
+    wrong === 0 ? 'only that' : `${wrong} lines are not`,
+    'only that',
+  );
 }

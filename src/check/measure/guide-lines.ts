@@ -20,7 +20,8 @@ export function guideLines(rows: readonly MarkRow[], { work, gaps }: LayoutNumbe
       lines.y.push(work.along / 2 + gaps.near - row.true);
     } else if (name === 'across-left' || /^(inner-)?border-\w+-left$|lettering-left$/.test(name))
       lines.x.push(-row.true);
-    else if (name === 'along-near' || name === 'along-far') lines.y.push(0, name === 'along-near' ? row.true : -row.true);
+    else if (name === 'along-near' || name === 'along-far')
+      lines.y.push(0, name === 'along-near' ? row.true : -row.true);
     else if (name === 'across-right' || /^(inner-)?border-\w+-right$|lettering-right$/.test(name))
       lines.x.push(row.true);
   }

@@ -38,7 +38,7 @@ const apart = (a: Frame, b: Frame): boolean =>
 export async function floorOf({ obstacles }: FloorEntry, corners: FloorEntry['corners']): Promise<Floor> {
   const { common, shared, without } = await loadClipping();
   const ring = ringOf(corners);
-  const standing = obstacles.map(({ outline }) => outline.flatMap(([x, y]) => [x, y]));
+  const standing = obstacles.map(({ outline }) => outline.flat());
   const frames = standing.map(frameOf);
   const polygons = standing.reduce<Polygons>((left, one) => without(left, [one]), [ring]);
   const isWhole = ({ left, top, right, bottom }: Frame): boolean =>

@@ -18,7 +18,11 @@ export function squareOfFloor({ layout, job }: LayoutFile, floor: FloorEntry, ro
   const last = (wall: WallName): number => {
     const way = wall === 'left' || wall === 'right' ? 'across' : 'along';
     const each = Math.round(layout.pitch[way] / floor.lines[way].unit);
-    return linesTo(layout, wall, each).filter((at) => at < Math.min(...endsOf(floor.pattern, wall)) - DRAWN).at(-1) ?? Number.NaN;
+    return (
+      linesTo(layout, wall, each)
+        .filter((at) => at < Math.min(...endsOf(floor.pattern, wall)) - DRAWN)
+        .at(-1) ?? Number.NaN
+    );
   };
   const wanted: [pattern: RegExp, says: string, mm: number][] = [
     [/^Room, near left corner to far right corner$/, 'from near left to far right', across('near-left', 'far-right')],
@@ -34,7 +38,12 @@ export function squareOfFloor({ layout, job }: LayoutFile, floor: FloorEntry, ro
     const off = found ? Math.abs(found.true - mm) : Infinity;
     claims.push(stated(FILE, `the distance ${says} is that of the drawing`, off <= DRAWN, off, DRAWN));
   }
-  const triangle = checks.map((row) => ({ row, legs: /^3-4-5 .*?: (.+) towards the (left|right) wall, (.+) towards the (near|far) wall/.exec(row.for) })).find(({ legs }) => legs);
+  const triangle = checks
+    .map((row) => ({
+      row,
+      legs: /^3-4-5 .*?: (.+) towards the (left|right) wall, (.+) towards the (near|far) wall/.exec(row.for),
+    }))
+    .find(({ legs }) => legs);
   const read = (text: string | undefined): number => {
     const length = parseLength(text ?? '', job.units === 'ft' ? 'in' : job.units);
     return length.ok ? length.mm : Number.NaN;

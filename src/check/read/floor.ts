@@ -20,7 +20,9 @@ export const floorShape = z.object({
   corners,
   pattern: corners,
   strip: pair(mm.min(0)),
-  openings: z.array(z.object({ wall: z.enum(['near', 'right', 'far', 'left']), casing: z.tuple([point, point]) })).max(100),
+  openings: z
+    .array(z.object({ wall: z.enum(['near', 'right', 'far', 'left']), casing: z.tuple([point, point]) }))
+    .max(100),
   obstacles: z.array(z.object({ name: z.string().max(100), outline: z.array(point).min(3).max(1000) })).max(100),
   lines: pair(lines),
   walls: z.object({ near: wall, right: wall, far: wall, left: wall }),

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { type Read, read, refuse } from './read.ts';
 import { floorShape } from './floor.ts';
+import { type Read, read, refuse } from './read.ts';
 import { roomBorder } from './room-border.ts';
 
 const mm = z.number().min(-1e6).max(1e6);

@@ -5,7 +5,7 @@ import { writeLength } from '../../units/index.ts';
 import type { Fit } from '../layout.ts';
 import { onTape } from '../steps.ts';
 import type { FloorAxis, FloorProblem } from './problem.ts';
-import { layingsOf } from './search.ts';
+import { layingsOf, pitchesIn } from './search.ts';
 
 const WALLS = { across: 'left and right', along: 'near and far' };
 
@@ -19,13 +19,23 @@ function nearestPitch(axis: FloorAxis, { tape }: FloorProblem): number | undefin
     .find((pitch) => layingsOf({ ...axis, halves: { from: 1, to: 20_000 } }, pitch, tape).length > 0);
 }
 
+/** Pitches of the two directions that no stretch allowed brings together. */
+const apartIssue = ({ field: { stretch } }: Job, way: 'across' | 'along'): Issue => ({
+  code: 'fit/none',
+  path: ['field', 'pitch', way],
+  says: `the pitches and repeats allowed across and along do not go together at a stretch of ${stretch.from} to ${stretch.to}: there is none left ${way}`,
+  hint: 'pitch or repeats in one direction only; the other follows from the shape of the motif',
+});
+
 /** Why nothing lands, and what would. */
 export function noFloor(job: Job, { centred }: FloorRoom, problem: FloorProblem): Result<Fit> {
   const length = (mm: number) => writeLength(mm, job.units, job.step);
+  const empty = (['across', 'along'] as const).find((way) => pitchesIn(problem[way].pitch, problem.tape).length === 0);
+  if (empty) return bad(apartIssue(job, empty));
   const issues = (['across', 'along'] as const).flatMap((way): Issue[] => {
     const axis = problem[way];
     // Where the stretch is fixed the pitch along follows from the one across, so only that one is looked at alone.
-    const pitches = onTape(axis.pitch, problem.tape.step);
+    const pitches = pitchesIn(axis.pitch, problem.tape);
     if (pitches.some((pitch) => layingsOf(axis, pitch, problem.tape).length > 0)) return [];
     const { from, to } = axis.pitch;
     const range = to - from < 1e-9 ? `repeats of ${length(from)}` : `no repeat from ${length(from)} to ${length(to)}`;

@@ -1,3 +1,4 @@
+import type { Range } from '../../job/job.ts';
 import { POINTS, pitchCost, readingCost, stretchCost } from '../cost.ts';
 import { isOnTape, onTape } from '../steps.ts';
 import type { Tape } from '../tape.ts';
@@ -80,6 +81,10 @@ export function layingsOf(axis: FloorAxis, pitch: number, tape: Tape): Laying[] 
   return found;
 }
 
+/** Every pitch of a range that the tape shows; none where the range is empty. */
+export const pitchesIn = (range: Range, { step }: Tape): number[] =>
+  range.from > range.to * (1 + 1e-8) ? [] : onTape(range, step);
+
 const isFixed = ({ from, to }: { from: number; to: number }): boolean => to - from < 1e-9;
 
 /** Cheapest first; equals in a fixed order, so that the same job always gives the same list. */
@@ -102,9 +107,9 @@ export const kindOfFloor = ({ across, along }: FloorCandidate): string =>
  */
 export function searchFloor(problem: FloorProblem, most: number): Found {
   const { tape, ratio, stretch } = problem;
-  const across = onTape(problem.across.pitch, tape.step).flatMap((pitch) => layingsOf(problem.across, pitch, tape));
+  const across = pitchesIn(problem.across.pitch, tape).flatMap((pitch) => layingsOf(problem.across, pitch, tape));
   const follows = isFixed(stretch);
-  const steps = follows ? [] : onTape(problem.along.pitch, tape.step);
+  const steps = follows ? [] : pitchesIn(problem.along.pitch, tape);
   const along = steps.flatMap((pitch) => layingsOf(problem.along, pitch, tape));
   const kinds = new Map<string, FloorCandidate>();
   for (const x of across) {
@@ -125,6 +130,6 @@ export function searchFloor(problem: FloorProblem, most: number): Found {
 /** For each pitch on the tape, each number of repeats that reaches past both walls with each way to land; across times along. */
 function count({ tape, across, along, stretch }: FloorProblem): number {
   const choices = (axis: FloorAxis) => axis.ways.reduce((sum, ways) => sum + ways.length, 0);
-  const steps = (axis: FloorAxis) => onTape(axis.pitch, tape.step).length;
+  const steps = (axis: FloorAxis) => pitchesIn(axis.pitch, tape).length;
   return steps(across) * choices(across) * (isFixed(stretch) ? 1 : steps(along)) * choices(along);
 }

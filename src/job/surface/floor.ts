@@ -67,18 +67,15 @@ export function checkFloor(wishes: Wishes, system: System): Issue[] {
     issues.push(notHere(['inner border'], 'it has no border', 'leave it out, or surface: rug'));
   if (wishes.lettering !== undefined)
     issues.push(notHere(['lettering'], 'it is laid from the middle out, where lettering would stand', 'surface: rug'));
-  const reserve = reserveOf(wishes);
-  for (const way of ['across', 'along'] as const) {
-    const strip = reserve[way];
-    if (strip && strip.to - strip.from > 1e-9)
-      issues.push(
-        issue(
-          'job/strip',
-          ['reserve'],
-          'the plain strip at the walls is one width, since the cuts are balanced on what it leaves',
-          system === 'inch' ? 'reserve: 1"' : 'reserve: 25 mm',
-        ),
-      );
-  }
+  const { across, along } = reserveOf(wishes);
+  if ([across, along].some((strip) => strip && strip.to - strip.from > 1e-9))
+    issues.push(
+      issue(
+        'job/strip',
+        ['reserve'],
+        'the plain strip at the walls is one width, since the cuts are balanced on what it leaves',
+        system === 'inch' ? 'reserve: 1"' : 'reserve: 25 mm',
+      ),
+    );
   return issues;
 }

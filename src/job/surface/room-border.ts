@@ -162,7 +162,8 @@ function checkWalls(wishes: Wishes): Issue[] {
 
 function checkDoors(wishes: Wishes): Issue[] {
   const walls = wallsOf(wishes);
-  return (wishes.site?.doors ?? []).flatMap(({ wall, starts, ends }, number): Issue[] => {
+  const doors = wishes.site?.doors ?? [];
+  return doors.flatMap(({ wall, starts, ends }, number): Issue[] => {
     const path = ['site', 'doors', number];
     const at = wallNamed(walls, wall);
     if (at === undefined)
@@ -185,6 +186,22 @@ function checkDoors(wishes: Wishes): Issue[] {
           [...path, 'ends'],
           `the door ends beyond the end of ${walls[at]!.name}`,
           'both edges of the casing from the beginning of the wall, as one walks clockwise',
+        ),
+      ];
+    const over = doors.findIndex(
+      (other, at) =>
+        at < number &&
+        wallNamed(walls, other.wall) === wallNamed(walls, wall) &&
+        other.starts < ends &&
+        starts < other.ends,
+    );
+    if (over >= 0)
+      return [
+        issue(
+          'job/door',
+          path,
+          `doors ${over + 1} and ${number + 1} lie over each other in ${walls[at]!.name}`,
+          'every door by its own two edges, or both as one',
         ),
       ];
     return [];

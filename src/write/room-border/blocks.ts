@@ -148,7 +148,7 @@ export function roomLay(drawn: RoomDrawn, job: Job) {
             ? 'on its block'
             : [...places]
                 .sort((a, b) => a - b)
-                .map(tape)
+                .map((along) => (along < 0 ? `${tape(-along)} before it` : tape(along)))
                 .join(', '),
           TURNS[turn]!,
           open.length === sheet.windows.length ? 'all' : `only ${windowNumbers(open)}`,
