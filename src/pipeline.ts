@@ -4,6 +4,7 @@ import type { OwnDrawing } from './drawing/read.ts';
 import type { Fit, Layout } from './fit/layout.ts';
 import type { Motifs } from './fit/problem.ts';
 import { bad, fail, good, type Issue, type Result } from './issue.ts';
+import type { House } from './job/house.ts';
 import type { Job } from './job/job.ts';
 import type { Motif } from './motif/motif.ts';
 import type { FittedRoom } from './room-pipeline.ts';
@@ -71,6 +72,16 @@ async function readDrawings(job: Job, assets?: Assets): Promise<Result<Map<strin
   return good(found);
 }
 
+/** The house that a job names, if it names one. */
+async function readHouse(text: string, assets?: Assets): Promise<Result<House | undefined>> {
+  const { houseIn } = await import('./job/house.ts');
+  const file = houseIn(text);
+  if (file === undefined) return good(undefined);
+  const bytes = await (assets?.(file) ?? fail('house/no-file', ['house'], `the house ${file} cannot be read here`));
+  if (!bytes.ok) return { ok: false, issues: bytes.issues.map((issue) => ({ ...issue, path: ['house'] })) };
+  return good({ file, text: new TextDecoder().decode(bytes.value) });
+}
+
 /** A job as it was fitted: one rectangle of repeats, or a border along the walls of a room. */
 export type AnyFitted = { kind: 'rectangle'; value: Fitted } | { kind: 'room border'; value: FittedRoom };
 
@@ -78,7 +89,9 @@ export type AnyFitted = { kind: 'rectangle'; value: Fitted } | { kind: 'room bor
 export async function fitAny(text: string, file: string, most = 10, assets?: Assets): Promise<Result<AnyFitted>> {
   const { allMotifs } = await import('./motif/library.ts');
   const { readJob } = await import('./job/read.ts');
-  const read = readJob(text, file, allMotifs());
+  const house = await readHouse(text, assets);
+  if (!house.ok) return house;
+  const read = readJob(text, file, allMotifs(), house.value);
   if (!read.ok) return read;
   const job = read.value;
   if (job.surface === 'room-border') {

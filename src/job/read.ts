@@ -9,6 +9,7 @@ import { checkSurface } from './check-surface.ts';
 import { completeJob, settleMotifs } from './complete.ts';
 import { findEmpty } from './empty.ts';
 import { explain, valueAt } from './explain.ts';
+import { type House, readHouse, toldOfHouse, underHouse } from './house.ts';
 import type { Job } from './job.ts';
 import type { MotifList } from './motif-choice.ts';
 import { drawingsIn } from './own-drawings.ts';
@@ -28,11 +29,16 @@ export type { MotifList } from './motif-choice.ts';
  * in the order of the file.
  * @param file name of the file, from which a job without a title takes its own
  * @param library the motifs there are; a name that ends in .svg is a drawing of the person's own, read later
+ * @param house what the job shares with others, where it names a house
  */
-export function readJob(text: string, file: string, library: MotifList): Result<Job> {
+export function readJob(text: string, file: string, library: MotifList, house?: House): Result<Job> {
   const parsed = parseTree(text);
   if (!parsed.ok) return parsed;
-  const { tree, issues } = parsed.value;
+  const { issues } = parsed.value;
+  const shared = house && readHouse(house);
+  if (shared && !shared.ok) return bad(...placed(shared.issues, parsed.value));
+  const own = parsed.value.tree;
+  const tree = shared ? underHouse(own, shared.value) : own;
   const known = [...library, ...drawingsIn(tree)];
   let made: JsonSchema | undefined;
   const schema = (): JsonSchema => {
@@ -61,7 +67,10 @@ export function readJob(text: string, file: string, library: MotifList): Result<
     ...(motifs.ok ? [] : motifs.issues),
   ].filter((issue) => silent(issue.path) && !told.some((one) => isSlip(one, issue)));
   const all = [...told, ...more];
-  if (all.length > 0 || !motifs.ok) return bad(...placed(all, parsed.value));
+  if (all.length > 0 || !motifs.ok) {
+    const said = house && shared ? toldOfHouse(all, own, shared.value, house.file) : all;
+    return bad(...placed(said, parsed.value));
+  }
   return good(completeJob(wishes, motifs.value, writing, file, known));
 }
 

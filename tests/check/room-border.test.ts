@@ -30,6 +30,8 @@ print: { tiles: none }
 `;
 
 let files: Files;
+/** Without the files that no tampering here is about, which take longest to read. */
+let fewer: Files;
 let untouched: Claims;
 
 beforeAll(async () => {
@@ -37,6 +39,8 @@ beforeAll(async () => {
   if (!made.ok) throw new Error(JSON.stringify(made.issues));
   files = made.value.files;
   untouched = await checkFiles(files);
+  const unread = ['plan.png', 'job-sheet.pdf', 'job-sheet.html', 'marks.svg', 'marks-large.html'];
+  fewer = new Map([...files].filter(([name]) => !unread.includes(name)));
 });
 
 test('the untouched room holds, and nothing is claimed of a rectangle', () => {
@@ -149,7 +153,7 @@ test.each<Tampering>([
     file: 'marks.csv',
     tamper: (all) => without(all, 'marks.csv'),
   },
-])('$name is refuted', (tampering) => expectRefuted(files, untouched, tampering));
+])('$name is refuted', (tampering) => expectRefuted(fewer, untouched, tampering));
 
 test('a room border that says it is a runner is not believed', async () => {
   const touched = await checkFiles(

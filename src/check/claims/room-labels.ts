@@ -12,6 +12,9 @@ const LENGTHS = 'the lengths on the plan are those of its walls';
 /** Labels are rounded to the tape's step; this much is added for numbers that lie half way, mm. */
 const HALF_WAY = 1e-3;
 
+/** A label so many times as long as it is high shows which way it runs. */
+const LONG = 2;
+
 /** `13' 0 1/2", 49 repeats`, or a bare length. */
 const ALONG = /^(.+?)(?:, (\d+) repeats)?$/;
 /** `49`, or `49 of 2 15/16"` where each wall has its own pitch. */
@@ -20,8 +23,8 @@ const LANDS = /^(\d+)(?: of (.+))?$/;
 interface Label {
   words: string;
   middle: readonly [number, number];
-  /** Written from left to right, not up the plan. */
-  level: boolean;
+  /** From left to right, or up the plan; a short one does not tell. */
+  way: 'level' | 'upright' | undefined;
 }
 
 /** What is written on the plan of a room: beside every wall its length and count, and in the table its name, length, strip and repeats. */
@@ -31,33 +34,38 @@ export default function roomLabels(set: FileSet): Claim[] {
   const { roomBorder: room, job } = layout.value;
   const plan = set.plan();
   if (!plan.ok || !room) return [unproven(FILE, LENGTHS, plan.ok ? 'no walls are told' : plan.says)];
-  const labels = new Map<string, Label[]>();
-  for (const { groups, attributes } of plan.value.svg.paths) {
-    const words = attributes['data-label'];
-    const drawn = words === undefined ? undefined : readPath(attributes.d ?? '', new Map());
-    if (words === undefined || !drawn?.ok || drawn.value.outlines.length === 0) continue;
-    const frame = frameOf(drawn.value.outlines.map((outline) => outline.frame));
-    const level = frame.right - frame.left > frame.bottom - frame.top;
-    for (const group of groups)
-      labels.set(group, [...(labels.get(group) ?? []), { words, middle: centre(frame), level }]);
-  }
+  const written = (group: string) =>
+    plan.value.svg.paths.flatMap(({ groups, attributes: { 'data-label': words, d = '' } }) =>
+      words !== undefined && groups.includes(group) ? [{ words, d }] : [],
+    );
   const reads = (words: string, mm: number): boolean => {
     const length = parseLength(words, job.units);
     return length.ok && Math.abs(length.mm - mm) <= job.step / 2 + HALF_WAY;
   };
-  return [alongWalls(labels.get('dimensions') ?? [], room, reads), table(labels.get('words') ?? [], room, reads)];
+  const told = written('words').map(({ words }) => words);
+  return [alongWalls(written('dimensions').flatMap(lie), room, reads), table(told, room, reads)];
+}
+
+/** Where a label lies that is drawn at all. */
+function lie({ words, d }: { words: string; d: string }): Label[] {
+  const drawn = readPath(d);
+  if (!drawn.ok || drawn.value.outlines.length === 0) return [];
+  const frame = frameOf(drawn.value.outlines.map((outline) => outline.frame));
+  const slant = (frame.right - frame.left) / (frame.bottom - frame.top);
+  const way = slant > LONG ? 'level' : slant < 1 / LONG ? 'upright' : undefined;
+  return [{ words, middle: centre(frame), way }];
 }
 
 type Reads = (words: string, mm: number) => boolean;
 
 /** Every length stands behind the middle of the wall that is so long, written along it, and counts its repeats. */
 function alongWalls(labels: Label[], { walls }: RoomBorderEntry, reads: Reads): Claim {
-  const wallOf = ({ middle, level }: Label): WallEntry | undefined =>
+  const wallOf = ({ middle, way }: Label): WallEntry | undefined =>
     walls
       .map((wall) => ({ wall, seen: seenFrom(wall, middle) }))
       .filter(({ wall, seen: [along, off] }) => {
         const beside = Math.abs(along - wall.length / 2) <= wall.length / 8;
-        return beside && off < 0 && level === (wall.heading % 2 === 1);
+        return beside && off < 0 && (way === undefined || (way === 'level') === (wall.heading % 2 === 1));
       })
       .sort((a, b) => b.seen[1] - a.seen[1])[0]?.wall;
   const wrong = labels.find((label) => {
@@ -70,9 +78,8 @@ function alongWalls(labels: Label[], { walls }: RoomBorderEntry, reads: Reads): 
 }
 
 /** The table beside the plan has one row a wall, in turn, after its heading. */
-function table(labels: Label[], { walls, pitch }: RoomBorderEntry, reads: Reads): Claim {
+function table(words: string[], { walls, pitch }: RoomBorderEntry, reads: Reads): Claim {
   const claim = 'the table on the plan tells every wall as it is';
-  const words = labels.map((label) => label.words);
   const rows = walls.map((_, at) => words.slice(words.indexOf('1') + 5 * at, words.indexOf('1') + 5 * at + 5));
   const none = walls.some(({ repeats }) => repeats > 0) ? 'none' : 'a band';
   const lands = (text: string, wall: WallEntry): boolean => {

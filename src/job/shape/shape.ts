@@ -49,6 +49,14 @@ export function jobShape({ known, bare, partial = false }: ShapeContext) {
     .strictObject({
       evenfield: need(version),
       title: title.optional(),
+      house: z
+        .string()
+        .meta({
+          description:
+            'A file of colours, motifs and letters that several jobs share, its path as seen from this file; what this job does not say itself is taken from there. Default: none.',
+          examples: ['../my-house.yaml'],
+        })
+        .optional(),
       units: z
         .enum(UNITS)
         .meta({
