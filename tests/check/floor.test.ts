@@ -143,6 +143,10 @@ test.each(
       'data-floor="obstacle"',
       (d) => moveSubpath(d, 3, 0),
     ),
+    drawn('plan.svg', 'the hatching gone', /^all that falls beyond/, 'data-floor="beyond"', () => 'M0 0'),
+    drawn('plan.svg', 'hatching half gone', /^all that falls beyond/, 'data-floor="beyond"', (d) =>
+      d.slice(0, d.indexOf('M', d.length / 2)),
+    ),
     drawn('plan.svg', 'a hatched floor', /^only what falls beyond/, 'data-floor="beyond"', (d) => `M-50 -50L50 50${d}`),
     drawn('room.svg', 'a larger ground', /^the ground covers the room/, 'id="ground"', (d) =>
       moveSubpath(d, 0, 0).replace(/(-?\d+(?:\.\d+)?)/, (x) => `${Number(x) - 5}`),

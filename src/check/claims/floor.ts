@@ -47,7 +47,7 @@ export default async function floor(set: FileSet): Promise<Claim[]> {
     ...(await asItWillBe(plan.value, painted.value, entry, pattern)),
     ...distances(walls.value, marks.value),
     ...placements(set, pattern),
-    beyond(plan.value.svg, pattern),
+    ...beyond(plan.value.svg, pattern, layout.value.layout.work),
   ];
 }
 
@@ -339,18 +339,47 @@ function placements(set: FileSet, pattern: Floor): Claim[] {
   });
 }
 
-/** The lines that hatch what falls beyond the walls leave the floor free. */
-function beyond(svg: Svg, pattern: Floor): Claim {
+/** Hatching no wider than this share of the longer side of the work is seen as such. */
+const WIDEST_HATCH = 1 / 20;
+/** Places looked at along each side of the work. */
+const LOOKED_AT = 80;
+
+/** The lines that hatch what falls beyond the walls leave the floor free, and leave nothing else free. */
+function beyond(svg: Svg, pattern: Floor, work: { across: number; along: number }): Claim[] {
   const points = outlines(svg, 'beyond').flat();
-  let wrong = 0;
-  for (let at = 0; at + 1 < points.length; at += 2) {
-    const [[x0, y0], [x1, y1]] = [points[at]!, points[at + 1]!];
-    if (far(points[at]!, points[at + 1]!) > 2 * DRAWN && pattern.holds((x0 + x1) / 2, (y0 + y1) / 2)) wrong += 1;
-  }
-  return equal(
-    PLAN,
-    'only what falls beyond the walls is hatched',
-    wrong === 0 ? 'only that' : `${wrong} lines are not`,
-    'only that',
-  );
+  const lines: [Spot, Spot][] = [];
+  for (let at = 0; at + 1 < points.length; at += 2) lines.push([points[at]!, points[at + 1]!]);
+  const wrong = lines.filter(([a, b]) => {
+    return far(a, b) > 2 * DRAWN && pattern.holds((a[0] + b[0]) / 2, (a[1] + b[1]) / 2);
+  }).length;
+  const longest = Math.max(work.across, work.along);
+  const levels = [...new Set(lines.map(([[x, y]]) => Math.round((x - y) * 100) / 100))].sort((a, b) => a - b);
+  const steps = levels.slice(1).map((level, at) => level - levels[at]!);
+  const apart = Math.min(longest * WIDEST_HATCH, Math.max(...steps, 1));
+  const isBeyond = (x: number, y: number) =>
+    Math.abs(x) < work.across / 2 && Math.abs(y) < work.along / 2 && !pattern.holds(x, y);
+  const isHatched = (x: number, y: number) =>
+    lines.some(([[x0, y0], [x1]]) => {
+      const off = x - y - (x0 - y0);
+      const on = x - off / 2;
+      return Math.abs(off) <= apart && on >= Math.min(x0, x1) - apart && on <= Math.max(x0, x1) + apart;
+    });
+  let free = '';
+  for (let row = 0; row < LOOKED_AT && free === ''; row++)
+    for (let column = 0; column < LOOKED_AT && free === ''; column++) {
+      const x = ((column + 0.5) / LOOKED_AT - 0.5) * work.across;
+      const y = ((row + 0.5) / LOOKED_AT - 0.5) * work.along;
+      // A strip narrower than the hatching may lie between two of its lines.
+      const wide = [-apart, -apart / 2, 0, apart / 2, apart].every((by) => isBeyond(x + by / 2, y - by / 2));
+      if (wide && !isHatched(x, y)) free = `not at ${Math.round(x)}, ${Math.round(y)}`;
+    }
+  return [
+    equal(
+      PLAN,
+      'only what falls beyond the walls is hatched',
+      wrong === 0 ? 'only that' : `${wrong} lines are not`,
+      'only that',
+    ),
+    equal(PLAN, 'all that falls beyond the walls is hatched', free || 'all', 'all'),
+  ];
 }

@@ -1,0 +1,42 @@
+import type { Job } from '../job/job.ts';
+import type { Part } from '../motif/motif.ts';
+import type { Touching } from './touching.ts';
+import { judgePair, type Verdict } from './verdict.ts';
+
+/** Two colours of the palette that lie beside each other on the floor. */
+export interface ColourPair extends Verdict {
+  colours: readonly [string, string];
+  /** The parts that they meet in, those that share most first. */
+  parts: (readonly [Part, Part])[];
+}
+
+/** The pairs of colours that touch, each once, in the order of what they share. Parts of one colour are one. */
+export function colourPairs(
+  touching: readonly Touching[],
+  { palette }: Pick<Job, 'palette'>,
+  colours: Job['colours'],
+): ColourPair[] {
+  const pairs = new Map<string, ColourPair>();
+  for (const { parts } of touching) {
+    const named = parts.map((part) => colours[part]) as [string, string];
+    if (named[0] === named[1]) continue;
+    const key = [...named].sort().join('\n');
+    const known = pairs.get(key);
+    if (known) known.parts.push(parts);
+    else pairs.set(key, { ...judgePair(palette[named[0]]!, palette[named[1]]!), colours: named, parts: [parts] });
+  }
+  return [...pairs.values()];
+}
+
+const list = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+
+/** One line for each pair that will not be seen well. */
+export const sayPairs = (pairs: readonly ColourPair[]): string[] =>
+  pairs
+    .filter(({ reads }) => reads !== 'well')
+    .map(({ colours, reads, because }) =>
+      reads === 'hardly'
+        ? `${colours[0]} beside ${colours[1]} will hardly be seen ${list(because)}.`
+        : `${colours[0]} beside ${colours[1]} is weak ${list(because)}.`,
+    );
