@@ -4,6 +4,7 @@ import { defineConfig } from 'vitest/config';
 /** Libraries taken in one file where they ship one: hundreds of small modules take several times as long to load. */
 export const aliases = {
   '@cantoo/pdf-lib': fileURLToPath(new URL('./node_modules/@cantoo/pdf-lib/dist/pdf-lib.esm.min.js', import.meta.url)),
+  'culori/fn': fileURLToPath(new URL('./node_modules/culori/bundled/culori.min.mjs', import.meta.url)),
 };
 
 /** Builds the command line (`vite build`) and runs the tests (`vitest`). Libraries stay outside the bundle. */
@@ -19,7 +20,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     // Ready to run as it is; reading through it would take seconds in every test file.
-    server: { deps: { external: [/pdf-lib\.esm/] } },
+    server: { deps: { external: [/pdf-lib\.esm/, /culori\.min/] } },
     // Test files share what they have loaded; nothing in the engine keeps state that a test could see.
     isolate: false,
     // Every core: one that is left free, as is usual, would be half of two.

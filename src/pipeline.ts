@@ -226,6 +226,7 @@ async function makeRectangle(fitted: Fitted, choose: number, assets?: Assets): P
   const { writeFiles } = await import('./write/files.ts');
   const { sayPlaced } = await import('./site/say-placed.ts');
   const { sayCloth } = await import('./cloth/says.ts');
+  const { sayColours } = await import('./colour/says.ts');
   const { sayFlight } = await import('./stairs/says.ts');
   const { viewOf } = await import('./site/placed.ts');
   const notes = [...site.notes, ...sayPlaced(site, job, layout), ...sayCloth(job, layout), ...sayFlight(job, layout)];
@@ -245,6 +246,11 @@ async function makeRectangle(fitted: Fitted, choose: number, assets?: Assets): P
     job,
     layout,
     files,
-    says: [...notes, layout.says, ...sayBridges(drawn.value.bridges, job.stencil)],
+    says: [
+      ...notes,
+      layout.says,
+      ...sayColours(drawn.value.drawing, job),
+      ...sayBridges(drawn.value.bridges, job.stencil),
+    ],
   });
 }

@@ -61,6 +61,7 @@ export async function makeRoom(
   const { cutRoom } = await import('./room-border/cut.ts');
   const { scheduleRoom } = await import('./room-border/marks.ts');
   const { sayBridges } = await import('./stencil/bridges/says.ts');
+  const { sayColours } = await import('./colour/says.ts');
   const { writeRoomFiles } = await import('./write/room-border/files.ts');
   const { job, site, outline, motifs } = fitted;
   const drawn = await drawRoom(fitted, layout);
@@ -68,5 +69,9 @@ export async function makeRoom(
   if (!cut.ok) return cut;
   const schedule = scheduleRoom(outline, layout, job, motifs);
   const files = await writeRoomFiles({ ...fitted, layout, ...drawn, sheets: cut.value, schedule });
-  return { ok: true, files, says: [...site.notes, layout.says, ...sayBridges(drawn.bridges, job.stencil)] };
+  return {
+    ok: true,
+    files,
+    says: [...site.notes, layout.says, ...sayColours(drawn.drawing, job), ...sayBridges(drawn.bridges, job.stencil)],
+  };
 }

@@ -8,6 +8,7 @@
  *   files.set('job-sheet.html', jobSheetHtml(sheet));
  *   files.set('job-sheet.pdf', await jobSheetPdf(sheet));
  */
+import { sayColours } from '../colour/says.ts';
 import type { Motifs } from '../compose/compose.ts';
 import type { Drawing } from '../compose/drawing.ts';
 import type { Layout } from '../fit/layout.ts';
@@ -85,6 +86,7 @@ export async function makeJobSheet(input: JobSheetInput): Promise<JobSheet> {
     ...site.notes.map((note) => words(note)),
     ...sayBridges(bridges, job.stencil).map((note) => words(note)),
     ...colourTable(drawing, job, input.ground),
+    ...sayColours(drawing, job).map((note) => words(note)),
     ...materials(drawing, job, sheets, films, readings),
     ...printing(job, layout, sheets),
   ];
