@@ -13,6 +13,7 @@ const NOTES: [RegExp, string][] = [
   [/^tile-.*\.svg$/, 'one of those pages'],
   [/^film-.*\.svg$/, 'all sheets that are cut from one piece of film, side by side'],
   [/^template\.svg$/, 'the outline of one repeat, true to size, for tracing'],
+  [/^paint\.csv$/, 'how much of each paint, what is at hand and what to buy'],
   [/^marks\.csv$/, 'every tape mark, as a list'],
   [/^marks\.svg$/, 'the marks, drawn'],
   [/^marks-large\.html$/, 'the marks in large type, for a phone or a wall'],

@@ -5,6 +5,7 @@ import { addFit } from './fit.ts';
 import { addMake } from './make.ts';
 import { addMotifs } from './motifs.ts';
 import { addNew } from './new.ts';
+import { addPaint } from './paint.ts';
 import { addRefit } from './refit.ts';
 import { addSchema } from './schema.ts';
 
@@ -27,6 +28,6 @@ To start:
   evenfield make hall.job.yaml     writes the stencils, marks and plan under out/
   evenfield check out/hall         proves what was written`,
     );
-  for (const add of [addNew, addFit, addMake, addCheck, addRefit, addMotifs, addSchema]) add(program);
+  for (const add of [addNew, addFit, addMake, addCheck, addRefit, addPaint, addMotifs, addSchema]) add(program);
   return program;
 }

@@ -9,7 +9,7 @@ import type { Wishes } from './shape/shape.ts';
 const NAME = /^\p{Script=Latin}[\p{Script=Latin}0-9 -]{0,29}$/u;
 
 /** Names in the palette, and names given to parts. `whole` is false when a colour of the palette was already refused. */
-export function checkColours({ palette, colours }: Wishes, whole: boolean): Issue[] {
+export function checkColours({ palette, colours, paint }: Wishes, whole: boolean): Issue[] {
   const issues: Issue[] = [];
   const names = Object.keys(palette ?? PALETTE);
   const files = new Map<string, string>();
@@ -46,6 +46,21 @@ export function checkColours({ palette, colours }: Wishes, whole: boolean): Issu
     issues.push({
       code: 'job/colour-unknown',
       path: ['colours', part],
+      says: `${shown(name)} is not in the palette, which has ${names.join(', ')}`,
+      hint: nearestName(name, names) ?? names[0] ?? 'a colour of the palette',
+    });
+  }
+  const told: [string, string][] = [
+    ...Object.keys(paint?.onHand ?? {})
+      .filter((name) => name !== 'primer' && name !== 'clear coats')
+      .map((name): [string, string] => ['on hand', name]),
+    ...Object.keys(paint?.colours ?? {}).map((name): [string, string] => ['colours', name]),
+  ];
+  for (const [key, name] of told) {
+    if (names.includes(name)) continue;
+    issues.push({
+      code: 'job/colour-unknown',
+      path: ['paint', key, name],
       says: `${shown(name)} is not in the palette, which has ${names.join(', ')}`,
       hint: nearestName(name, names) ?? names[0] ?? 'a colour of the palette',
     });

@@ -24,6 +24,7 @@ import { jobName, titleOf } from './name.ts';
 import { settleMotif, USUAL_BORDER, USUAL_CORNER } from './settle-motif.ts';
 import type { Wishes } from './shape/shape.ts';
 import { clothOf } from './surface/cloth.ts';
+import { paintOf } from './surface/paint.ts';
 import { roomBorderOf, roomSiteOf, roomWay } from './surface/room-border.ts';
 import { lowestStep, stairsOf, stepsOf } from './surface/stairs.ts';
 import type { Path } from './tree.ts';
@@ -183,6 +184,7 @@ export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, fi
     reserve: { across: reserve.across ?? NOTHING, along: reserve.along ?? NOTHING },
     palette: { ...palette },
     colours: colourParts(Object.keys(palette), wishes.colours ?? {}),
+    ...paintOf(wishes),
     stencil: {
       bridge: stencil?.bridge ?? BRIDGE,
       window: stencil?.window ?? WINDOW,

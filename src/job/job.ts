@@ -1,5 +1,6 @@
 import type { Part, Turn } from '../motif/motif.ts';
 import type { System, Unit } from '../units/unit.ts';
+import type { PaintWishes } from './paint.ts';
 
 export { UNITS, type Unit } from '../units/unit.ts';
 
@@ -263,6 +264,7 @@ export interface Job {
   /** Colour names and their hex values, and the name given to each part. */
   palette: Record<string, string>;
   colours: Record<Part, string>;
+  paint?: PaintWishes;
   stencil: {
     /** Least width of material between two windows, mm. */
     bridge: number;

@@ -53,7 +53,10 @@ export function parseVolume(text: string): { ok: true; ml: number; system: Syste
     if (!found)
       return rest === ''
         ? refuse(`${shown(text)} has no unit`, `${shown(text)} fl oz, ${shown(text)} pint or ${shown(text)} ml`)
-        : refuse(`${shown(text)}: ${shown(rest)} is not a volume; allowed are fl oz, cup, pint, quart, gallon, ml and l`, EXAMPLES);
+        : refuse(
+            `${shown(text)}: ${shown(rest)} is not a volume; allowed are fl oz, cup, pint, quart, gallon, ml and l`,
+            EXAMPLES,
+          );
     const [word, ml, its] = found;
     if (system !== undefined && system !== its)
       return refuse(`${shown(text)} mixes U.S. and metric in one volume`, EXAMPLES);
@@ -104,14 +107,21 @@ export function writeVolume(ml: number, system: System): string {
   return `${mixed(count, parts)} ${word}${count > parts && word !== 'fl oz' ? 's' : ''}`;
 }
 
-/** What stands on a tin, to the last bit where it is a usual size: `1/2 pint`, `1 quart`, `750 ml`. Takes ml. */
+/** What stands on tins: the parts in which each is sold. */
+const SOLD: [ml: number, parts: number, word: string][] = [
+  [ML_PER_GALLON, 2, 'gallon'],
+  [ML_PER_QUART, 1, 'quart'],
+  [ML_PER_PINT, 2, 'pint'],
+  [ML_PER_FLUID_OUNCE, 1, 'fl oz'],
+];
+
+/** A volume under the name it is sold by: `1/2 pint`, `1 quart`, `750 ml`. Takes ml. */
 export function nameVolume(ml: number): string {
-  for (const [, unit, parts, word] of [...POURED].reverse()) {
-    const count = (ml / unit) * (parts === 1 ? 1 : 2);
-    if (word !== 'cup' && count > 0.5 && Math.abs(count - Math.round(count)) < 1e-6) {
-      const whole = Math.round(count);
-      return `${mixed(whole, parts === 1 ? 1 : 2)} ${word}${whole > (parts === 1 ? 1 : 2) && word !== 'fl oz' ? 's' : ''}`;
-    }
+  for (const [unit, parts, word] of SOLD) {
+    const count = (ml / unit) * parts;
+    const whole = Math.round(count);
+    if (whole > 0 && Math.abs(count - whole) < 1e-6)
+      return `${mixed(whole, parts)} ${word}${whole > parts && word !== 'fl oz' ? 's' : ''}`;
   }
   return ml < 1000 ? `${Number(ml.toFixed(1))} ml` : `${Number((ml / 1000).toFixed(3))} l`;
 }

@@ -8,6 +8,7 @@ import { jobSheetHtml, jobSheetPdf, makeJobSheet } from './job-sheet.ts';
 import { writeLayout } from './layout.ts';
 import { writeMarks, writeMarksDrawing } from './marks.ts';
 import { writeMarksLarge } from './marks-large.ts';
+import { paintBlocks, paintEntry, paintOfWork, writePaintTable } from './paint.ts';
 import { writePlan } from './plan.ts';
 import { renderPng } from './png.ts';
 import { writeStencil } from './stencil.ts';
@@ -28,31 +29,28 @@ export async function writeFiles(finished: Finished): Promise<Map<string, string
   const sheets = finished.sheets.map((sheet) => withCuts(sheet, cutting.entry));
   const films = filmsFor(sheets, job.stencil.sheet);
   const plan = await writePlan(drawing, layout, job, motifs, { floor: site.floor });
+  const paint = await paintOfWork({ ...finished, sheets }, films);
   const jobSheet = await makeJobSheet({
     ...finished,
     films,
     surface: await surfaceBlocks(finished),
+    paint: paintBlocks(paint, job),
     ...(await floorSheet(finished)),
   });
   const files = new Map<string, string | Uint8Array>([
     [
       'layout.json',
-      writeLayout(
-        layout,
-        fit,
-        job,
-        motifs,
-        sheets,
-        films,
-        drawing.lettering,
-        surfaceEntries(job, site, layout, motifs),
-      ),
+      writeLayout(layout, fit, job, motifs, sheets, films, drawing.lettering, {
+        ...surfaceEntries(job, site, layout, motifs),
+        ...paintEntry(paint, job),
+      }),
     ],
     ['plan.svg', plan],
     ['plan.png', await renderPng(plan, PICTURE)],
     ['marks.csv', writeMarks(schedule, job)],
     ['marks.svg', await writeMarksDrawing(schedule, layout, job)],
     ['marks-large.html', writeMarksLarge(schedule, job)],
+    ['paint.csv', writePaintTable(paint, job)],
     ['template.svg', await writeTemplate(repeat, layout, job)],
     ['job-sheet.html', jobSheetHtml(jobSheet)],
     ['job-sheet.pdf', await jobSheetPdf(jobSheet)],

@@ -53,6 +53,8 @@ export interface JobSheetInput {
   bridges?: BridgeCost;
   /** What the surface adds, after the plan. */
   surface?: Block[];
+  /** What paint to buy, and the days it takes. */
+  paint?: Block[];
   layout?: Layout;
   /** Without a layout: the line that explains the work, its plan and its numbers. */
   says?: string;
@@ -100,6 +102,7 @@ export async function makeJobSheet(input: JobSheetInput): Promise<JobSheet> {
       ...(numbers ? [numbers] : []),
       ...(plan ? [{ kind: 'beside', figure: plan, side: 'left', blocks: lists } as const] : lists),
       ...surface,
+      ...(input.paint ?? []),
       cautions(job, sheets.length > 0),
       ...orderOfWork({
         job,

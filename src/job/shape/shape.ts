@@ -11,6 +11,7 @@ import { groundShape } from './ground.ts';
 import { medallionShape } from './laid-over.ts';
 import { lengthsIn } from './lengths.ts';
 import { letteringShape } from './lettering.ts';
+import { paintShape } from './paint.ts';
 import { printShape } from './print.ts';
 import { overallShape, siteShape } from './site.ts';
 import { stairsShape } from './stairs.ts';
@@ -94,6 +95,7 @@ export function jobShape({ known, bare, partial = false }: ShapeContext) {
       stairs: stairsShape(lengths).optional(),
       palette: paletteShape().optional(),
       colours: coloursShape().optional(),
+      paint: paintShape().optional(),
       stencil: stencilShape(lengths).optional(),
       print: printShape(lengths).optional(),
     })

@@ -3,6 +3,7 @@ import type { Motifs } from '../../fit/problem.ts';
 import type { Job } from '../../job/job.ts';
 import type { Schedule } from '../../marks/schedule.ts';
 import type { Drawn } from '../../motif/motif.ts';
+import { planWhole } from '../../paint/whole.ts';
 import type { RoomFit, RoomLayout } from '../../room-border/layout.ts';
 import type { Site } from '../../site/site.ts';
 import type { RoomOutline } from '../../site/walls-outline.ts';
@@ -15,6 +16,7 @@ import { jobSheetHtml, jobSheetPdf, makeJobSheet } from '../job-sheet.ts';
 import { writeMarks } from '../marks.ts';
 import { drawMarks } from '../marks-drawing.ts';
 import { writeMarksLarge } from '../marks-large.ts';
+import { paintBlocks, paintEntry, writePaintTable } from '../paint.ts';
 import { renderPng } from '../png.ts';
 import { writeStencil } from '../stencil.ts';
 import { writeTemplate } from '../template.ts';
@@ -55,6 +57,8 @@ export async function writeRoomFiles(finished: FinishedRoom): Promise<Map<string
   const films = filmsFor(sheets, job.stencil.sheet);
   const drawn = { outline, layout, drawing, job };
   const plan = await writeRoomPlan(drawn);
+  const ground = floorArea(outline);
+  const paint = planWhole({ job, motifs, regions: drawing.regions, ground, sheets, films });
   const jobSheet = await makeJobSheet({
     job,
     site,
@@ -71,10 +75,11 @@ export async function writeRoomFiles(finished: FinishedRoom): Promise<Map<string
     surface: roomTables(drawn),
     marking: roomMarking(drawn),
     lay: roomLay(drawn, job),
-    ground: floorArea(outline),
+    ground,
+    paint: paintBlocks(paint, job),
   });
   const files = new Map<string, string | Uint8Array>([
-    ['layout.json', writeRoomLayout(outline, layout, fit, job, motifs, sheets, films)],
+    ['layout.json', writeRoomLayout(outline, layout, fit, job, motifs, sheets, films, paintEntry(paint, job))],
     ['plan.svg', plan],
     ['plan.png', await renderPng(plan, PICTURE)],
     ['marks.csv', writeMarks(schedule, job)],
@@ -85,6 +90,7 @@ export async function writeRoomFiles(finished: FinishedRoom): Promise<Map<string
       ),
     ],
     ['marks-large.html', writeMarksLarge(schedule, job)],
+    ['paint.csv', writePaintTable(paint, job)],
     ['job-sheet.html', jobSheetHtml(jobSheet)],
     ['job-sheet.pdf', await jobSheetPdf(jobSheet)],
   ]);

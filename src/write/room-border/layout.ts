@@ -43,6 +43,8 @@ export function writeRoomLayout(
   motifs: Partial<Motifs>,
   sheets: Sheet[],
   films: Film[],
+  /** What else there is to say, by key. */
+  more: Record<string, unknown> = {},
 ): string {
   const print = printedPages(job, { work: boxSize(outline) }, sheets);
   return writeLists({
@@ -61,5 +63,6 @@ export function writeRoomLayout(
     films: filmEntries(films, sheets, job),
     sheets: sheetEntries(sheets, job),
     ...(print ? { print } : {}),
+    ...more,
   });
 }

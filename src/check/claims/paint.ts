@@ -1,0 +1,200 @@
+import { type Claim, equal, stated, unproven } from '../claim.ts';
+import type { FileSet } from '../file-set.ts';
+import { cheapest } from '../measure/cheapest.ts';
+import { coveredArea } from '../measure/paint-area.ts';
+import type { LayoutFile } from '../read/layout.ts';
+import type { Outline } from '../read/outline.ts';
+import { type PaintEntry, type PaintOf, readPaintEntry, readPaintTable } from '../read/paint.ts';
+import { type Plan, readPlan } from '../read/plan.ts';
+import { type Read, reading } from '../read/read.ts';
+import { readFlightEntry } from '../read/surface-entry.ts';
+
+const FILE = 'paint.csv';
+const LAYOUT = 'layout.json';
+/** Areas as shares, volumes in ml as they are written. */
+const AREA = 1e-3;
+const ADDS_UP = 1e-6;
+
+/** Areas of each colour from the plan, and the paint they take: coats, loss, what is kept back, what is at hand, tins. */
+export default function paint(set: FileSet): Claim[] {
+  const layout = set.layout();
+  if (!layout.ok) return [];
+  const json = set.text(LAYOUT);
+  const entry = json.ok ? reading(() => readPaintEntry(json.value)) : json;
+  if (!entry.ok) return [unproven(LAYOUT, 'the paint is told', entry.says)];
+  const table = set.text(FILE);
+  const page = set.text('job-sheet.html');
+  if (entry.value === undefined) {
+    // Of a folder in which nothing speaks of paint, nothing is claimed of it.
+    if (!table.ok && !(page.ok && page.value.includes('Paint to buy'))) return [];
+    return [unproven(LAYOUT, 'the paint is told', 'layout.json has no entry paint')];
+  }
+  return [
+    ...areas(set, layout.value, entry.value),
+    ...panels(layout.value, entry.value, json.ok ? json.value : ''),
+    ...entry.value.paints.flatMap((one) => [...volumes(one, entry.value!.reserve), ...tins(one)]),
+    written(table.ok ? reading(() => readPaintTable(table.value)) : table, entry.value),
+    ...placements(layout.value, entry.value),
+  ];
+}
+
+const colourOf = ({ colours }: LayoutFile, part: string): string => colours[part] ?? `nothing for ${part}`;
+
+const within = (measured: number, told: number): boolean =>
+  Math.abs(measured - told) <= AREA * Math.max(measured, told);
+
+const squares = (mm2: number): number => Math.round(mm2);
+
+/** A floor from wall to wall is painted as its room shows it; all else as its plan does. */
+function areas(set: FileSet, layout: LayoutFile, { paints, panels: times }: PaintEntry): Claim[] {
+  const file = layout.job.surface === 'floor' ? 'room.svg' : 'plan.svg';
+  const text = file === 'plan.svg' ? undefined : set.text(file);
+  const plan: Read<Plan> = text ? (text.ok ? reading(() => readPlan(text.value)) : text) : set.plan();
+  if (!plan.ok) return [unproven(file, 'the areas of the colours can be measured', plan.says)];
+  const painted = new Map<string, Outline[]>();
+  for (const { part, outline } of plan.value.painted) {
+    const colour = colourOf(layout, part);
+    const same = painted.get(colour);
+    if (same) same.push(outline);
+    else painted.set(colour, [outline]);
+  }
+  const told = (name: string, on: 'ground' | 'pattern'): number =>
+    paints
+      .filter((one) => one.kind === 'colour' && one.name === name)
+      .flatMap(({ uses }) => uses.filter((use) => use.on === on))
+      .reduce((sum, { area }) => sum + area, 0);
+  const names = new Set([
+    ...painted.keys(),
+    ...paints
+      .filter(({ kind, uses }) => kind === 'colour' && uses.some(({ on }) => on === 'pattern'))
+      .map(({ name }) => name),
+  ]);
+  const ground = coveredArea(plan.value.ground) * times;
+  const areaClaim = (claim: string, measured: number, due: number): Claim =>
+    stated(file, claim, within(measured, due), squares(measured), `${squares(due)} mm² within 0.1 %`);
+  return [
+    ...[...names].map((name) =>
+      areaClaim(
+        `${name} covers as much as its paint is reckoned for`,
+        coveredArea(painted.get(name) ?? []) * times,
+        told(name, 'pattern'),
+      ),
+    ),
+    areaClaim(
+      'the ground covers as much as its paint is reckoned for',
+      ground,
+      told(colourOf(layout, 'ground'), 'ground'),
+    ),
+    ...paints
+      .filter(({ kind }) => kind !== 'colour')
+      .map((one) => areaClaim(`${one.name} covers the whole ground`, ground, one.uses[0]?.area ?? 0)),
+  ];
+}
+
+/** One panel, or as many as the flight has. */
+function panels({ job }: LayoutFile, entry: PaintEntry, json: string): Claim[] {
+  const flight = job.surface === 'stairs' ? reading(() => readFlightEntry(json)) : undefined;
+  if (flight && !flight.ok) return [unproven(LAYOUT, 'every panel is painted', flight.says)];
+  return [equal(LAYOUT, 'paint is reckoned for every panel', entry.panels, flight ? flight.value.steps.length : 1)];
+}
+
+const adds = (claim: string, told: number, due: number): Claim =>
+  stated(LAYOUT, claim, Math.abs(told - due) <= ADDS_UP * Math.max(1, due), told, `${due.toFixed(3)} ml`);
+
+function volumes(one: PaintOf, reserve: number): Claim[] {
+  const { name, uses, ml, needed, onHand, buy } = one;
+  const due = uses.map(({ area, covers, loss }) => covers.reduce((sum, cover) => sum + area / cover, 0) / (1 - loss));
+  const sum = due.reduce((all, value) => all + value, 0);
+  return [
+    equal(
+      LAYOUT,
+      `every coat of ${name} has what it covers`,
+      uses.map(({ covers }) => covers.length).join(' + '),
+      uses.map(({ coats }) => coats).join(' + '),
+    ),
+    adds(`the volume of ${name} is area over cover, for every coat, with what the tool keeps`, ml, sum),
+    ...uses.map((use, at) => adds(`the volume of ${name} on the ${use.on} adds up`, use.ml, due[at]!)),
+    adds(`${name} has what is kept back for touching up`, needed, sum * (1 + reserve)),
+    adds(`what is at hand of ${name} is taken off what is bought`, buy, Math.max(0, sum * (1 + reserve) - onHand)),
+  ];
+}
+
+function tins({ name, tins: chosen, offered, cost, buy }: PaintOf): Claim[] {
+  if (!chosen && !offered) return [];
+  const held = (chosen ?? []).reduce((sum, { size, count }) => sum + size * count, 0);
+  const paid = (chosen ?? []).reduce((sum, { price, count }) => sum + price * count, 0);
+  const sold = (chosen ?? []).every((tin) =>
+    offered?.some(({ size, price }) => size === tin.size && price === tin.price),
+  );
+  const least = cheapest(buy, offered ?? []);
+  return [
+    stated(
+      LAYOUT,
+      `the tins of ${name} hold enough`,
+      held >= buy * (1 - ADDS_UP),
+      held,
+      `${buy.toFixed(3)} ml or more`,
+    ),
+    equal(LAYOUT, `the tins of ${name} are tins that are sold`, sold ? 'they are' : 'they are not', 'they are'),
+    stated(LAYOUT, `the tins of ${name} cost what is told`, Math.abs(paid - (cost ?? -1)) < 1e-6, paid, cost ?? 'told'),
+    least === undefined
+      ? unproven(LAYOUT, `no cheaper tins of ${name} hold enough`, 'there are too many ways to buy it')
+      : stated(LAYOUT, `no cheaper tins of ${name} hold enough`, paid <= least + 1e-6, paid, `${least} or less`),
+  ];
+}
+
+/** Half the last figure of what the table has: 1 mm², 0.001 ml. */
+const AS_WRITTEN = [0.5, 0, 0.5, 0, 5e-4, 5e-4, 5e-4, 5e-4];
+
+function written(table: ReturnType<typeof readPaintTable>, { paints }: PaintEntry): Claim {
+  const claim = 'the table of paint says the same as the layout';
+  if (!table.ok) return unproven(FILE, claim, table.says);
+  const rows = table.value;
+  if (rows.length !== paints.length) return equal(FILE, claim, `${rows.length} paints`, `${paints.length} paints`);
+  const off = paints.find((one, at) => {
+    const { name, kind, numbers, cost } = rows[at]!;
+    const [ground, pattern] = (['ground', 'pattern'] as const).map((on) => one.uses.find((use) => use.on === on));
+    const due = [
+      ground?.area ?? 0,
+      ground?.coats ?? 0,
+      pattern?.area ?? 0,
+      pattern?.coats ?? 0,
+      one.ml,
+      one.needed,
+      one.onHand,
+      one.buy,
+    ];
+    const same = due.every((value, of) => Math.abs(numbers[of]! - value) <= AS_WRITTEN[of]! + 1e-6);
+    const priced = one.cost === undefined ? cost === '' : cost !== '' && Math.abs(Number(cost) - one.cost) < 0.006;
+    return name !== one.name || kind !== one.kind || !same || !priced;
+  });
+  return equal(FILE, claim, off ? `not of ${off.name}` : 'it does', 'it does');
+}
+
+/** Sheets laid over all days are those of the layout, for each coat of their colour; and nobody walks on the last coat that day. */
+function placements(layout: LayoutFile, { paints, panels: times, films, days }: PaintEntry): Claim[] {
+  const coatsOf = (colour: string): number =>
+    paints.find(({ kind, name }) => kind === 'colour' && name === colour)?.uses.find(({ on }) => on === 'pattern')
+      ?.coats ?? 0;
+  const due = layout.sheets.reduce(
+    (sum, { colour, passes }) => sum + passes.reduce((laid, pass) => laid + pass.length, 0) * times * coatsOf(colour),
+    0,
+  );
+  const last = Math.max(0, ...days.stints.map(({ day }) => day));
+  return [
+    equal(
+      LAYOUT,
+      'sheets are laid as often over all days as the layout has them',
+      days.stints.reduce((sum, { sheets = 0 }) => sum + sheets, 0),
+      due,
+    ),
+    stated(
+      LAYOUT,
+      'nobody walks on the last coat before it is dry',
+      days.walk >= last,
+      days.walk,
+      `day ${last} or later`,
+    ),
+    equal(LAYOUT, 'as many films are bought as sheets are cut from', films?.count ?? 0, layout.films?.length ?? 0),
+  ];
+}
