@@ -1,4 +1,4 @@
-import type { Region } from './compose/drawing.ts';
+import type { Drawing, Region } from './compose/drawing.ts';
 import type { Finish } from './compose/finish.ts';
 import type { OwnDrawing } from './drawing/read.ts';
 import type { Fit, Layout } from './fit/layout.ts';
@@ -194,6 +194,31 @@ export async function makeFiles(text: string, file: string, choose = 1, assets?:
   return fitted.value.kind === 'rectangle'
     ? makeRectangle(fitted.value.value, choose, assets)
     : makeRoomBorder(fitted.value.value, choose);
+}
+
+/** A job as it is painted, without its files. `choose`: rank of the layout, from 1. */
+export async function drawJob(
+  text: string,
+  file: string,
+  choose = 1,
+  assets?: Assets,
+): Promise<Result<{ job: Job; drawing: Drawing }>> {
+  const fitted = await fitAny(text, file, Math.max(10, choose), assets);
+  if (!fitted.ok) return fitted;
+  const { kind, value } = fitted.value;
+  if (choose > value.fit.layouts.length)
+    return fail(
+      'fit/choice',
+      [],
+      `layout ${choose} was asked for; there are ${value.fit.layouts.length}`,
+      `a number from 1 to ${value.fit.layouts.length}`,
+    );
+  if (kind === 'room border') {
+    const { drawRoom } = await import('./room-pipeline.ts');
+    return good({ job: value.job, drawing: (await drawRoom(value, value.fit.layouts[choose - 1]!)).drawing });
+  }
+  const drawn = await drawBridged(value, value.fit.layouts[choose - 1]!, assets);
+  return drawn.ok ? good({ job: value.job, drawing: drawn.value.drawing }) : drawn;
 }
 
 async function makeRoomBorder(fitted: FittedRoom, choose: number): Promise<Making> {

@@ -34,7 +34,8 @@ export async function fitRoom(job: Job, most: number): Promise<Result<FittedRoom
 }
 
 /** The border with bridges where its shapes need them, and what those cost. */
-async function drawRoom({ job, outline, motifs }: FittedRoom, layout: RoomLayout) {
+/** The border as it is painted, bridges and all. */
+export async function drawRoom({ job, outline, motifs }: FittedRoom, layout: RoomLayout) {
   const { composeRoom, roomRepeat } = await import('./room-border/compose.ts');
   const { loadBridging } = await import('./stencil/bridges/bridging.ts');
   const { inPaintOrder } = await import('./stencil/meeting/meeting.ts');

@@ -1,6 +1,7 @@
 import { Command } from 'commander';
 import { version } from '../../package.json';
 import { addCheck } from './check.ts';
+import { addColourways } from './colourways.ts';
 import { addFit } from './fit.ts';
 import { addMake } from './make.ts';
 import { addMotifs } from './motifs.ts';
@@ -28,6 +29,7 @@ To start:
   evenfield make hall.job.yaml     writes the stencils, marks and plan under out/
   evenfield check out/hall         proves what was written`,
     );
-  for (const add of [addNew, addFit, addMake, addCheck, addRefit, addPaint, addMotifs, addSchema]) add(program);
+  for (const add of [addNew, addFit, addMake, addCheck, addRefit, addPaint, addColourways, addMotifs, addSchema])
+    add(program);
   return program;
 }

@@ -9,7 +9,7 @@ import type { Wishes } from './shape/shape.ts';
 const NAME = /^\p{Script=Latin}[\p{Script=Latin}0-9 -]{0,29}$/u;
 
 /** Names in the palette, and names given to parts. `whole` is false when a colour of the palette was already refused. */
-export function checkColours({ palette, colours, paint }: Wishes, whole: boolean): Issue[] {
+export function checkColours({ palette, colours, colourways, paint }: Wishes, whole: boolean): Issue[] {
   const issues: Issue[] = [];
   const names = Object.keys(palette ?? PALETTE);
   const files = new Map<string, string>();
@@ -40,30 +40,29 @@ export function checkColours({ palette, colours, paint }: Wishes, whole: boolean
       hint: `palette: { cream: '#efe4cc', navy: '#22384f' }`,
     });
   if (!whole) return issues;
-  for (const part of PARTS) {
-    const name = colours?.[part];
-    if (name === undefined || names.includes(name)) continue;
-    issues.push({
-      code: 'job/colour-unknown',
-      path: ['colours', part],
-      says: `${shown(name)} is not in the palette, which has ${names.join(', ')}`,
-      hint: nearestName(name, names) ?? names[0] ?? 'a colour of the palette',
-    });
-  }
+  issues.push(...unknownNames(colours, ['colours'], names));
+  for (const [at, one] of (colourways ?? []).entries())
+    issues.push(...unknownNames(one.colours, ['colourways', at, 'colours'], names));
   const told: [string, string][] = [
     ...Object.keys(paint?.onHand ?? {})
       .filter((name) => name !== 'primer' && name !== 'clear coats')
       .map((name): [string, string] => ['on hand', name]),
     ...Object.keys(paint?.colours ?? {}).map((name): [string, string] => ['colours', name]),
   ];
-  for (const [key, name] of told) {
-    if (names.includes(name)) continue;
-    issues.push({
-      code: 'job/colour-unknown',
-      path: ['paint', key, name],
-      says: `${shown(name)} is not in the palette, which has ${names.join(', ')}`,
-      hint: nearestName(name, names) ?? names[0] ?? 'a colour of the palette',
-    });
-  }
+  for (const [key, name] of told) if (!names.includes(name)) issues.push(unknown(name, ['paint', key, name], names));
   return issues;
 }
+
+const unknown = (name: string, path: Issue['path'], names: readonly string[]): Issue => ({
+  code: 'job/colour-unknown',
+  path,
+  says: `${shown(name)} is not in the palette, which has ${names.join(', ')}`,
+  hint: nearestName(name, names) ?? names[0] ?? 'a colour of the palette',
+});
+
+/** Names of colours that parts are given and the palette does not have. */
+const unknownNames = (colours: Wishes['colours'], path: Issue['path'], names: readonly string[]): Issue[] =>
+  PARTS.flatMap((part): Issue[] => {
+    const name = colours?.[part];
+    return name === undefined || names.includes(name) ? [] : [unknown(name, [...path, part], names)];
+  });

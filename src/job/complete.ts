@@ -184,6 +184,14 @@ export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, fi
     reserve: { across: reserve.across ?? NOTHING, along: reserve.along ?? NOTHING },
     palette: { ...palette },
     colours: colourParts(Object.keys(palette), wishes.colours ?? {}),
+    ...(wishes.colourways
+      ? {
+          colourways: wishes.colourways.map(({ name, colours }) => ({
+            name,
+            colours: colourParts(Object.keys(palette), { ...wishes.colours, ...defined(colours) }),
+          })),
+        }
+      : {}),
     ...paintOf(wishes),
     stencil: {
       bridge: stencil?.bridge ?? BRIDGE,

@@ -264,6 +264,8 @@ export interface Job {
   /** Colour names and their hex values, and the name given to each part. */
   palette: Record<string, string>;
   colours: Record<Part, string>;
+  /** The same work in other colours, each whole. */
+  colourways?: { name: string; colours: Record<Part, string> }[];
   paint?: PaintWishes;
   stencil: {
     /** Least width of material between two windows, mm. */

@@ -35,6 +35,29 @@ export const coloursShape = () =>
       examples: ['{ ground: cream, field: navy }'],
     });
 
+const LONGEST_NAME = 40;
+
+/** Further ways to colour the same work. */
+export const colourwaysShape = () =>
+  z
+    .array(
+      z.strictObject({
+        name: z
+          .string()
+          .trim()
+          .min(1)
+          .max(LONGEST_NAME)
+          .meta({ description: 'What it is called, up to 40 letters. No default.', examples: ['Winter'] }),
+        colours: coloursShape(),
+      }),
+    )
+    .max(40)
+    .meta({
+      description:
+        'Other colourways of the same work, for `evenfield colourways`: each names what differs from `colours`. Default: none.',
+      examples: ['[{ name: Winter, colours: { field: slate } }]'],
+    });
+
 const usual = Object.entries(PALETTE).map(([name, value]) => `${name} ${value}`);
 
 export const paletteShape = () =>

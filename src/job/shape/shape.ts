@@ -5,7 +5,7 @@ import { range, refuseWith, single, title, typed } from '../leaves.ts';
 import type { MotifList } from '../motif-choice.ts';
 import { borderShape, innerShape, reserveShape } from './border.ts';
 import { clothShape } from './cloth.ts';
-import { coloursShape, paletteShape } from './colours.ts';
+import { coloursShape, colourwaysShape, paletteShape } from './colours.ts';
 import { fieldShape } from './field.ts';
 import { groundShape } from './ground.ts';
 import { medallionShape } from './laid-over.ts';
@@ -95,6 +95,7 @@ export function jobShape({ known, bare, partial = false }: ShapeContext) {
       stairs: stairsShape(lengths).optional(),
       palette: paletteShape().optional(),
       colours: coloursShape().optional(),
+      colourways: colourwaysShape().optional(),
       paint: paintShape().optional(),
       stencil: stencilShape(lengths).optional(),
       print: printShape(lengths).optional(),

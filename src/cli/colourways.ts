@@ -1,0 +1,99 @@
+import { join } from 'node:path';
+import type { Command } from 'commander';
+import type { Colourway } from '../colour/ways.ts';
+import { wholeNumber } from './options.ts';
+import { withProgress } from './progress.ts';
+import { assetReader } from './read-asset.ts';
+import { readJobFile } from './read-job-file.ts';
+import { ending } from './run.ts';
+import { DONE, type Ending, refuseAll, talk, tell, tellJson, tidy } from './talk.ts';
+
+/** Long side of the picture, in pixels. */
+const PICTURE = 2000;
+
+interface Options {
+  out: string;
+  json?: boolean;
+  choose: number;
+  replace?: boolean;
+}
+
+async function tableOf(ways: readonly Colourway[]): Promise<string[]> {
+  const { roomOf, wrap, writeTable } = await import('./table.ts');
+  const { sayPairs } = await import('../colour/pairs.ts');
+  const head = ['side by side', 'contrast', 'difference', 'in dim light', 'no red', 'no green', 'no blue', 'faded', ''];
+  return ways.flatMap(({ name, pairs }) => [
+    '',
+    name,
+    ...writeTable(
+      [
+        head,
+        ...pairs.map(({ colours, contrast, difference, lightness, seen, faded, reads }) => [
+          colours.join(' and '),
+          contrast.toFixed(1),
+          ...[difference, lightness, seen.protan, seen.deutan, seen.tritan, faded].map((value) => value.toFixed(0)),
+          reads === 'well' ? 'reads well' : reads === 'weakly' ? 'weak' : 'hardly seen',
+        ]),
+      ],
+      [1, 2, 3, 4, 5, 6, 7],
+    ),
+    ...sayPairs(pairs).flatMap((line) => wrap(line, roomOf(process.stdout), 0)),
+  ]);
+}
+
+async function colourways(path: string, options: Options): Promise<Ending> {
+  const text = await readJobFile(path);
+  if (!text.ok) return refuseAll(text.issues, path);
+  const { drawJob } = await import('../pipeline.ts');
+  const drawn = await withProgress('drawing the colourways', () =>
+    drawJob(text.value, path, options.choose, assetReader(path)),
+  );
+  if (!drawn.ok) return refuseAll(drawn.issues, path);
+  const { job, drawing } = drawn.value;
+  const { colourwaysOf } = await import('../colour/ways.ts');
+  const { writeContactSheet } = await import('../write/colourways/contact-sheet.ts');
+  const { renderPng } = await import('../write/png.ts');
+  const { writeFolder } = await import('../write/folder.ts');
+  const ways = colourwaysOf(drawing, job);
+  const sheet = await writeContactSheet(drawing, job, ways);
+  const out = join(options.out, `${job.name}-colourways`);
+  const files = new Map<string, string | Uint8Array>([
+    ['colourways.svg', sheet],
+    ['colourways.png', await renderPng(sheet, PICTURE)],
+  ]);
+  const report = await writeFolder(out, files, { replace: options.replace === true });
+  if (!report.ok) return refuseAll(report.issues, out);
+  for (const name of report.value.kept)
+    talk(`${join(out, name)} is no longer made; it was edited, so it is left there.`);
+  if (options.json === true) {
+    tellJson({ out, files: report.value.written, colourways: ways }, tidy);
+    return DONE;
+  }
+  tell(
+    [
+      job.title,
+      ...(await tableOf(ways)),
+      '',
+      'Contrast is that of WCAG 2, differences are CIEDE2000, dim light is the difference in lightness. Floors are not text: limits are a rule of thumb.',
+      ...(job.colourways ? [] : ['The job has no other colourways; the key `colourways` takes them.']),
+      `${files.size} files in ${out}: ${[...files.keys()].join(', ')}`,
+    ].join('\n'),
+  );
+  return DONE;
+}
+
+export function addColourways(program: Command): void {
+  program
+    .command('colourways')
+    .summary('show the work in all its colourways, and how their colours read')
+    .description(
+      'Draws the work in every colourway of the job side by side, and tells how the colours that touch will be seen.',
+    )
+    .argument('<job>', 'the job file, *.job.yaml')
+    .option('--out <folder>', 'where to put its folder', 'out')
+    .option('--choose <rank>', 'which of the layouts that fit shows', wholeNumber(100), 1)
+    .option('--replace', 'write over files that somebody edited')
+    .option('--json', 'print what was found as JSON')
+    .addHelpText('after', '\nExample:\n  evenfield colourways hall.job.yaml')
+    .action(ending(colourways));
+}
