@@ -255,8 +255,10 @@ async function makeRectangle(fitted: Fitted, choose: number, assets?: Assets): P
   const { sayFlight } = await import('./stairs/says.ts');
   const { viewOf } = await import('./site/placed.ts');
   const notes = [...site.notes, ...sayPlaced(site, job, layout), ...sayCloth(job, layout), ...sayFlight(job, layout)];
+  const looks = sayColours(drawn.value.drawing, job);
   const files = await writeFiles({
     job,
+    looks,
     site: { ...site, notes },
     motifs,
     fit,
@@ -271,11 +273,6 @@ async function makeRectangle(fitted: Fitted, choose: number, assets?: Assets): P
     job,
     layout,
     files,
-    says: [
-      ...notes,
-      layout.says,
-      ...sayColours(drawn.value.drawing, job),
-      ...sayBridges(drawn.value.bridges, job.stencil),
-    ],
+    says: [...notes, layout.says, ...looks, ...sayBridges(drawn.value.bridges, job.stencil)],
   });
 }

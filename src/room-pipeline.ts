@@ -69,10 +69,11 @@ export async function makeRoom(
   const cut = await cutRoom(drawn.drawing, job, { outline, layout, job, motifs });
   if (!cut.ok) return cut;
   const schedule = scheduleRoom(outline, layout, job, motifs);
-  const files = await writeRoomFiles({ ...fitted, layout, ...drawn, sheets: cut.value, schedule });
+  const looks = sayColours(drawn.drawing, job);
+  const files = await writeRoomFiles({ ...fitted, looks, layout, ...drawn, sheets: cut.value, schedule });
   return {
     ok: true,
     files,
-    says: [...site.notes, layout.says, ...sayColours(drawn.drawing, job), ...sayBridges(drawn.bridges, job.stencil)],
+    says: [...site.notes, layout.says, ...looks, ...sayBridges(drawn.bridges, job.stencil)],
   };
 }

@@ -11,7 +11,7 @@ const BESIDE = 0.5;
 /** An edge is looked at in places so far apart at most, mm. */
 const EVERY = 4;
 /** Of a shape that is painted many times, so many placements are looked at, from the first to the last. */
-const LOOKED_AT = 7;
+const LOOKED_AT = 4;
 /** What touches along less of its edges than this share of all that was looked at is a corner meeting a corner. */
 const LEAST = 0.003;
 

@@ -19,6 +19,8 @@ export interface Finished {
   /** One repeat of the field as it is cut. */
   repeat: Drawn[];
   bridges: BridgeCost;
+  /** What will not be seen well of the colours. */
+  looks?: string[];
   sheets: Sheet[];
   schedule: Schedule;
 }

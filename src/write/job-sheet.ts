@@ -8,7 +8,6 @@
  *   files.set('job-sheet.html', jobSheetHtml(sheet));
  *   files.set('job-sheet.pdf', await jobSheetPdf(sheet));
  */
-import { sayColours } from '../colour/says.ts';
 import type { Motifs } from '../compose/compose.ts';
 import type { Drawing } from '../compose/drawing.ts';
 import type { Layout } from '../fit/layout.ts';
@@ -55,6 +54,8 @@ export interface JobSheetInput {
   surface?: Block[];
   /** What paint to buy, and the days it takes. */
   paint?: Block[];
+  /** What will not be seen well of the colours. */
+  looks?: string[];
   layout?: Layout;
   /** Without a layout: the line that explains the work, its plan and its numbers. */
   says?: string;
@@ -88,7 +89,7 @@ export async function makeJobSheet(input: JobSheetInput): Promise<JobSheet> {
     ...site.notes.map((note) => words(note)),
     ...sayBridges(bridges, job.stencil).map((note) => words(note)),
     ...colourTable(drawing, job, input.ground),
-    ...sayColours(drawing, job).map((note) => words(note)),
+    ...(input.looks ?? []).map((note) => words(note)),
     ...materials(drawing, job, sheets, films, readings),
     ...printing(job, layout, sheets),
   ];

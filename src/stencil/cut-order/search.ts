@@ -6,7 +6,7 @@ const NEAR = 8;
 /** Stretches that change places lie within this many stops. */
 const WITHIN = 50;
 /** The search ends after this share of its trials in a row without a gain. */
-const IDLE = 0.3;
+const IDLE = 0.2;
 /** The noise of sums, mm. */
 const NOISE = 1e-9;
 

@@ -42,6 +42,8 @@ export interface FinishedRoom {
   /** One repeat of the border as it is cut; nothing where it is masked with tape. */
   repeat: Drawn[];
   bridges: BridgeCost;
+  /** What will not be seen well of the colours. */
+  looks?: string[];
   sheets: Sheet[];
   schedule: Schedule;
 }
@@ -69,6 +71,7 @@ export async function writeRoomFiles(finished: FinishedRoom): Promise<Map<string
     films,
     schedule,
     bridges,
+    ...(finished.looks ? { looks: finished.looks } : {}),
     says: layout.says,
     plan: await roomFigure(drawn),
     numbers: roomNumbers(drawn),
