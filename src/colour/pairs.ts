@@ -8,6 +8,8 @@ export interface ColourPair extends Verdict {
   colours: readonly [string, string];
   /** The parts that they meet in, those that share most first. */
   parts: (readonly [Part, Part])[];
+  /** They touch nowhere; a line of bare ground parts them. */
+  parted?: true;
 }
 
 /** The pairs of colours that touch, each once, in the order of what they share. Parts of one colour are one. */
@@ -17,13 +19,19 @@ export function colourPairs(
   colours: Job['colours'],
 ): ColourPair[] {
   const pairs = new Map<string, ColourPair>();
-  for (const { parts } of touching) {
+  for (const { parts, parted } of [...touching].sort((a, b) => Number(a.parted ?? false) - Number(b.parted ?? false))) {
     const named = parts.map((part) => colours[part]) as [string, string];
     if (named[0] === named[1]) continue;
     const key = [...named].sort().join('\n');
     const known = pairs.get(key);
     if (known) known.parts.push(parts);
-    else pairs.set(key, { ...judgePair(palette[named[0]]!, palette[named[1]]!), colours: named, parts: [parts] });
+    else
+      pairs.set(key, {
+        ...judgePair(palette[named[0]]!, palette[named[1]]!),
+        colours: named,
+        parts: [parts],
+        ...(parted ? { parted } : {}),
+      });
   }
   return [...pairs.values()];
 }
@@ -35,8 +43,9 @@ const list = (words: readonly string[]): string =>
 export const sayPairs = (pairs: readonly ColourPair[]): string[] =>
   pairs
     .filter(({ reads }) => reads !== 'well')
-    .map(({ colours, reads, because }) =>
-      reads === 'hardly'
-        ? `${colours[0]} beside ${colours[1]} will hardly be seen ${list(because)}.`
-        : `${colours[0]} beside ${colours[1]} is weak ${list(because)}.`,
-    );
+    .map(({ colours, reads, because, parted }) => {
+      const both = `${colours[0]} ${parted ? 'close to' : 'beside'} ${colours[1]}`;
+      return reads === 'hardly'
+        ? `${both} will hardly be told apart ${list(because)}.`
+        : `${both} is weak ${list(because)}.`;
+    });

@@ -8,6 +8,8 @@ import type { Part } from '../motif/motif.ts';
 
 /** What lies so far beyond an edge touches it, mm; bridges, and gaps between colours, are looked across. */
 const BESIDE = 0.5;
+/** Across a line of bare ground no wider than these, parts are close to each other, mm. */
+const CLOSE = [4, 8];
 /** An edge is looked at in places so far apart at most, mm. */
 const EVERY = 4;
 /** Of a shape that is painted many times, so many placements are looked at, from the first to the last. */
@@ -19,6 +21,8 @@ const LEAST = 0.003;
 export interface Touching {
   parts: readonly [Part, Part];
   share: number;
+  /** They do not touch; a line of bare ground parts them. */
+  parted?: true;
 }
 
 interface Shape {
@@ -37,22 +41,17 @@ const shapeOf = (part: Part, piece: Piece): Shape => ({
 const holds = ({ rings }: Shape, point: Point): boolean =>
   rings.filter((ring) => isInside(ring, point)).length % 2 === 1;
 
-/** Points a little to either side of an edge, so many mm apart. */
-function* beside(ring: Point[], x: number, y: number): Generator<[Point, Point]> {
+/** Places on an edge, and which way lies square to it. */
+function* along(ring: Point[], x: number, y: number): Generator<{ on: Point; across: Point }> {
   for (let i = 0, before = ring.length - 1; i < ring.length; before = i++) {
     const [from, to] = [ring[before]!, ring[i]!];
     const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
     const long = Math.sqrt(dx * dx + dy * dy);
     if (long < 1e-6) continue;
-    const [nx, ny] = [(dy / long) * BESIDE, (-dx / long) * BESIDE];
     const count = Math.ceil(long / EVERY);
     for (let n = 0; n < count; n++) {
       const share = (n + 0.5) / count;
-      const [px, py] = [x + from[0] + share * dx, y + from[1] + share * dy];
-      yield [
-        [px + nx, py + ny],
-        [px - nx, py - ny],
-      ];
+      yield { on: [x + from[0] + share * dx, y + from[1] + share * dy], across: [dy / long, -dx / long] };
     }
   }
 }
@@ -92,20 +91,35 @@ export function touchingParts({ work, regions }: Drawing): Touching[] {
     return 'ground';
   };
   const counts = new Map<string, number>();
+  const count = (a: Part | undefined, b: Part | undefined, parted: string): void => {
+    if (a === undefined || b === undefined || a === b) return;
+    const key = `${[a, b].sort().join(' ')}${parted}`;
+    counts.set(key, (counts.get(key) ?? 0) + 1);
+  };
   let all = 0;
   for (const at of looked) {
     const { shape, x, y } = stands[at]!;
-    for (const ring of shapes[shape]!.rings)
-      for (const [one, other] of beside(ring, x, y)) {
+    const own = shapes[shape]!;
+    for (const ring of own.rings)
+      for (const { on, across } of along(ring, x, y)) {
         all += 1;
-        const [a, b] = [partAt(one), partAt(other)];
-        if (a === undefined || b === undefined || a === b) continue;
-        const key = [a, b].sort().join(' ');
-        counts.set(key, (counts.get(key) ?? 0) + 1);
+        const out = (by: number): Part | undefined => partAt([on[0] + by * across[0], on[1] + by * across[1]]);
+        const [one, other] = [out(BESIDE), out(-BESIDE)];
+        count(one, other, '');
+        // Bare ground on one side: what lies behind it, if it is only a line?
+        for (const side of [one, other])
+          if (side === 'ground') {
+            const way = side === one ? 1 : -1;
+            const behind = CLOSE.map((by) => out(way * by)).find((part) => part !== 'ground' && part !== undefined);
+            count(own.part, behind, ' parted');
+          }
       }
   }
   return [...counts]
-    .map(([key, count]): Touching => ({ parts: key.split(' ') as unknown as [Part, Part], share: count / all }))
+    .map(([key, count]): Touching => {
+      const [one, other, parted] = key.split(' ') as [Part, Part, string?];
+      return { parts: [one, other], share: count / all, ...(parted ? { parted: true as const } : {}) };
+    })
     .filter(({ share }) => share >= LEAST)
     .sort((a, b) => b.share - a.share || (a.parts.join() < b.parts.join() ? -1 : 1));
 }

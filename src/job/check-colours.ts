@@ -43,6 +43,15 @@ export function checkColours({ palette, colours, colourways, paint }: Wishes, wh
   issues.push(...unknownNames(colours, ['colours'], names));
   for (const [at, one] of (colourways ?? []).entries())
     issues.push(...unknownNames(one.colours, ['colourways', at, 'colours'], names));
+  const ways = (colourways ?? []).map(({ name }) => name.toLowerCase());
+  for (const [at, name] of ways.entries())
+    if (ways.indexOf(name) < at)
+      issues.push({
+        code: 'job/colourway-twice',
+        path: ['colourways', at, 'name'],
+        says: `a colourway called ${shown(colourways![at]!.name)} stands above already`,
+        hint: 'another name',
+      });
   const told: [string, string][] = [
     ...Object.keys(paint?.onHand ?? {})
       .filter((name) => name !== 'primer' && name !== 'clear coats')

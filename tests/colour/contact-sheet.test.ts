@@ -63,6 +63,19 @@ describe('colourways', () => {
   });
 });
 
+test.each([
+  [
+    'of one name twice',
+    '[{ name: Dawn, colours: { field: rust } }, { name: dawn, colours: { field: bone } }]',
+    'job/colourway-twice',
+  ],
+  ['without a name', '[{ name: "", colours: { field: rust } }]', 'job/title'],
+])('colourways %s are refused', async (_, list, code) => {
+  const drawn = await drawJob([...JOB, `colourways: ${list}`].join('\n'), 'a.job.yaml');
+  expect(drawn.ok).toBe(false);
+  if (!drawn.ok) expect(drawn.issues).toEqual([expect.objectContaining({ code, hint: expect.any(String) })]);
+});
+
 describe('the contact sheet', () => {
   test('shows each in its place exactly as its plan would be painted', async () => {
     const { left, top, right, bottom } = drawing.work;
@@ -108,6 +121,6 @@ describe('the contact sheet', () => {
     expect(labels).toEqual(
       expect.arrayContaining(['As in the job', 'Dusk', 'Muddle', 'All its colours read well beside each other.']),
     );
-    expect(labels.join(' ')).toMatch(/(rust beside moss|moss beside rust) will hardly be seen/);
+    expect(labels.join(' ')).toMatch(/(rust beside moss|moss beside rust) will hardly be told apart/);
   });
 });

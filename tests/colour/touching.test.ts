@@ -81,13 +81,40 @@ describe('parts that touch', () => {
     ['stars', ['overall: { across: 210, along: 270 }', 'field: { motif: eight-point-star }', 'border: sawtooth']],
   ])('of %s are those side by side in its picture', async (_, lines) => {
     const { drawing } = await draw(lines);
-    const found = new Set(touchingParts(drawing).map(({ parts }) => parts.join(' ')));
+    const found = new Set(
+      touchingParts(drawing)
+        .filter(({ parted }) => !parted)
+        .map(({ parts }) => parts.join(' ')),
+    );
     const seen = await besideInPicture(drawing);
     const most = Math.max(...seen.values());
     // What is side by side along a good stretch is found; what is found is side by side somewhere.
     for (const [key, count] of seen) if (count > most / 20) expect(found).toContain(key);
     for (const key of found) expect(seen.get(key) ?? 0, key).toBeGreaterThan(0);
     expect(found.size).toBeGreaterThan(0);
+  });
+});
+
+describe('parts that a line of ground keeps apart', () => {
+  test('are found as such: octagons and the dots between them', async () => {
+    const { drawing } = await draw([
+      'overall: { across: 300, along: 300 }',
+      'field: { motif: octagon-and-dot, repeats: { across: 4 } }',
+      'border: none',
+    ]);
+    const found = touchingParts(drawing);
+    expect(found.filter(({ parted }) => parted).map(({ parts }) => parts.join(' '))).toContain('alternate field');
+    expect(found.filter(({ parted }) => !parted).map(({ parts }) => parts.join(' '))).not.toContain('alternate field');
+  });
+
+  test('are not those of which one lies far away', async () => {
+    const { drawing } = await draw([
+      'overall: { across: 400, along: 520 }',
+      'field: { motif: diamond }',
+      'border: { motif: plain-band, width: 40 }',
+      'reserve: 30',
+    ]);
+    expect(touchingParts(drawing).map(({ parts }) => parts.join(' '))).not.toContain('border field');
   });
 });
 
@@ -99,7 +126,7 @@ describe('pairs of colours', () => {
   });
 
   test('of one lightness are lost in dim light', () => {
-    // The two greys of L* 50 and 53 about; a red and a green of one lightness.
+    // A red and a green of one lightness.
     const { reads, because, lightness } = judgePair('#c8503c', '#5b8a3a');
     expect(lightness).toBeLessThan(7);
     expect(reads).toBe('hardly');
@@ -123,7 +150,7 @@ describe('pairs of colours', () => {
     expect(new Set(pairs.map(({ colours }) => [...colours].sort().join())).size).toBe(pairs.length);
     const says = sayPairs(pairs);
     expect(says.join(' ')).toMatch(
-      /(bone beside sand|sand beside bone) will hardly be seen from across the room, in dim light/,
+      /(bone beside sand|sand beside bone) will hardly be told apart from across the room, in dim light/,
     );
     expect(says.join(' ')).not.toMatch(/ink/);
   });

@@ -1,7 +1,8 @@
 import * as z from 'zod';
 import { PARTS, type Part } from '../../motif/motif.ts';
+import { shown } from '../../units/index.ts';
 import { PALETTE } from '../colours.ts';
-import { hex, typed } from '../leaves.ts';
+import { hex, refuseWith, typed } from '../leaves.ts';
 
 const OF: Record<Part, string> = {
   ground: 'The colour under the pattern. Default: the first colour of the palette that no other part is given.',
@@ -44,14 +45,16 @@ export const colourwaysShape = () =>
       z.strictObject({
         name: z
           .string()
-          .trim()
-          .min(1)
-          .max(LONGEST_NAME)
+          .transform((given, context): string => {
+            const text = given.trim();
+            if (text !== '' && text.length <= LONGEST_NAME) return text;
+            const says = `${shown(text) || 'nothing'} is no name for a colourway; a name has 1 to ${LONGEST_NAME} letters`;
+            return refuseWith(context, 'job/title', { ok: false, says, hint: 'Winter' }, given);
+          })
           .meta({ description: 'What it is called, up to 40 letters. No default.', examples: ['Winter'] }),
         colours: coloursShape(),
       }),
     )
-    .max(40)
     .meta({
       description:
         'Other colourways of the same work, for `evenfield colourways`: each names what differs from `colours`. Default: none.',
