@@ -1,7 +1,7 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterAll, afterEach, beforeEach, expect, test, vi } from 'vitest';
 
 /** What the disk refuses: the n-th call of one kind, counted from 1, with an error of the system. */
 const disk = vi.hoisted(() => ({ refuse: '', at: 0, code: '', calls: 0 }));
@@ -38,7 +38,10 @@ vi.mock('node:fs', async (original) => {
   return { ...real, renameSync };
 });
 
+// Test files share what they have loaded: here everything is loaded anew, on the disk made up above, and nothing of it is left to the files that follow.
+vi.resetModules();
 const { writeFolder } = await import('../../src/write/folder.ts');
+afterAll(() => vi.resetModules());
 
 let top: string;
 let dir: string;
