@@ -43,18 +43,23 @@ export const strayFor = (
   over: number,
 ): number => (off * triangle.slant * over) / (triangle.across * triangle.along);
 
+/** Makes checks for a tape of this step, mm: what is measured, how long it truly is, and what to do when it is off. */
+export const squareCheck =
+  (step: number) =>
+  (says: string, mm: number, otherwise: string): SquareCheck => ({
+    says,
+    true: mm,
+    reads: roundToStep(mm, step),
+    otherwise,
+  });
+
 /** The distances that prove the corners square, each with what to do when it is off. */
 export function squareChecks(layout: Layout, job: Job): SquareCheck[] {
   const { work, field, border, reserve } = layout;
   const { step } = job;
   const length = (mm: number) => writeLength(mm, job.units, step);
   const tape = (mm: number) => writeTape(mm, job.units, step);
-  const check = (says: string, mm: number, otherwise: string): SquareCheck => ({
-    says,
-    true: mm,
-    reads: roundToStep(mm, step),
-    otherwise,
-  });
+  const check = squareCheck(step);
   const notable = 2 * step;
   const rate = (mm: number) => `${length(Math.max(step, mm))} for every ${length(notable)}`;
   const lean = (size: { across: number; along: number }) => rate(leanFor(notable, size.across, size.along));

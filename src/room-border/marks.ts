@@ -3,10 +3,10 @@ import type { Job } from '../job/job.ts';
 import { marksAt, type Place } from '../marks/place.ts';
 import type { GuideLine, Schedule, SquareCheck } from '../marks/schedule.ts';
 import { LONGEST_SPAN, spansOf } from '../marks/spans.ts';
-import { rightTriangle, strayFor } from '../marks/square.ts';
+import { rightTriangle, squareCheck, strayFor } from '../marks/square.ts';
 import { tapeNote } from '../marks/tape.ts';
 import type { RoomOutline } from '../site/walls-outline.ts';
-import { MM_PER_INCH, roundToStep, writeLength, writeTape } from '../units/index.ts';
+import { MM_PER_INCH, writeLength, writeTape } from '../units/index.ts';
 import { cornerSpans } from './build.ts';
 import { reversesIn } from './compose.ts';
 import type { RoomLayout } from './layout.ts';
@@ -124,12 +124,7 @@ function checksOf({ outline, job }: Told): SquareCheck[] {
   const length = (mm: number) => writeLength(mm, job.units, step);
   const tape = (mm: number) => writeTape(mm, job.units, step);
   const unit = job.system === 'inch' ? MM_PER_INCH : 10;
-  const check = (says: string, mm: number, otherwise: string): SquareCheck => ({
-    says,
-    true: mm,
-    reads: roundToStep(mm, step),
-    otherwise,
-  });
+  const check = squareCheck(step);
   const notable = 2 * step;
   const checks = walls.flatMap(({ corner, name, length: own }, at): SquareCheck[] => {
     const next = walls[(at + 1) % walls.length]!;

@@ -3,9 +3,9 @@ import type { Point } from '../geometry/path.ts';
 import type { Job } from '../job/job.ts';
 import type { Schedule } from '../marks/schedule.ts';
 import { rightTriangle } from '../marks/square.ts';
-import { FAINT, INK, RED, SOFT } from './ink.ts';
+import { drawCheckList } from './check-list.ts';
+import { FAINT, INK, RED } from './ink.ts';
 import type { Sketch } from './sketch.ts';
-import { wrap } from './wrap.ts';
 
 const LETTERS = 'ABCDEFGH';
 const TALL = 92;
@@ -96,17 +96,7 @@ export function drawChecks(
     );
     sketch.label(LETTERS[index]!, spot, 'middle', { fill: triangle ? RED : INK });
   }
-  let y = top + work.along / scale + 6;
-  for (const [index, check] of schedule.checks.entries()) {
-    const reading = `${LETTERS[index]}: ${tape(check.reads)}`;
-    sketch.label(reading, [left, y], 'start');
-    y += 5;
-    const small = 0.84 * sketch.size;
-    for (const line of wrap(check.says, room - 4, (words) => sketch.width(words, small))) {
-      sketch.label(line, [left + 4, y], 'start', { size: small, fill: SOFT });
-      y += 4.4;
-    }
-    y += 1.6;
-  }
-  return y;
+  const below = top + work.along / scale + 6;
+  const list = schedule.checks.map(({ reads, says }, at) => ({ reading: `${LETTERS[at]}: ${tape(reads)}`, says }));
+  return drawCheckList(sketch, { left, top: below, room }, list);
 }

@@ -1,5 +1,5 @@
-import { type Read, read, refuse } from './read.ts';
-import { readTable } from './table.ts';
+import { type Read, read } from './read.ts';
+import { readColumns } from './table.ts';
 
 /** One row of marks.csv. */
 export interface MarkRow {
@@ -17,14 +17,10 @@ export interface MarkRow {
 const HEADER = ['line', 'datum', 'number', 'tape', 'true_mm', 'for'];
 
 export function readMarks(text: string): Read<MarkRow[]> {
-  const table = readTable(text);
-  if (!table.ok) return table;
-  const [header, ...rows] = table.value;
-  if (header?.join() !== HEADER.join()) return refuse(`the first row is not ${HEADER.join()}`);
-  const short = rows.findIndex((row) => row.length !== HEADER.length);
-  if (short >= 0) return refuse(`row ${short + 2} has ${rows[short]!.length} fields instead of ${HEADER.length}`);
+  const rows = readColumns(text, HEADER);
+  if (!rows.ok) return rows;
   return read(
-    rows.map(([line, datum, number, tape, mm, use]) => ({
+    rows.value.map(([line, datum, number, tape, mm, use]) => ({
       line: line!,
       datum: datum!,
       number: number!,

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { MarkRow } from './marks.ts';
 import { type Read, read, refuse } from './read.ts';
-import { readTable } from './table.ts';
+import { readColumns } from './table.ts';
 
 /** One row of the new marks of a re-fit: a mark, and what the tape read for it before. */
 export interface NewMark extends MarkRow {
@@ -11,14 +11,10 @@ export interface NewMark extends MarkRow {
 const HEADER = ['line', 'datum', 'number', 'tape', 'true_mm', 'for', 'before'];
 
 export function readNewMarks(text: string): Read<NewMark[]> {
-  const table = readTable(text);
-  if (!table.ok) return table;
-  const [header, ...rows] = table.value;
-  if (header?.join() !== HEADER.join()) return refuse(`the first row is not ${HEADER.join()}`);
-  const short = rows.findIndex((row) => row.length !== HEADER.length);
-  if (short >= 0) return refuse(`row ${short + 2} has ${rows[short]!.length} fields instead of ${HEADER.length}`);
+  const rows = readColumns(text, HEADER);
+  if (!rows.ok) return rows;
   return read(
-    rows.map(([line, datum, number, tape, mm, use, before]) => ({
+    rows.value.map(([line, datum, number, tape, mm, use, before]) => ({
       line: line!,
       datum: datum!,
       number: number!,

@@ -38,3 +38,14 @@ export function readTable(text: string): Read<string[][]> {
   if (row.length > 0) rows.push(row);
   return read(rows);
 }
+
+/** The rows under a header that must read just so, each with as many fields. */
+export function readColumns(text: string, header: readonly string[]): Read<string[][]> {
+  const table = readTable(text);
+  if (!table.ok) return table;
+  const [first, ...rows] = table.value;
+  if (first?.join() !== header.join()) return refuse(`the first row is not ${header.join()}`);
+  const short = rows.findIndex((row) => row.length !== header.length);
+  if (short >= 0) return refuse(`row ${short + 2} has ${rows[short]!.length} fields instead of ${header.length}`);
+  return read(rows);
+}

@@ -3,9 +3,9 @@ import type { Point } from '../../geometry/path.ts';
 import type { Job, Wall } from '../../job/job.ts';
 import type { FloorRoom } from '../../site/floor-room.ts';
 import { distance, ENDS } from '../../site/walls.ts';
-import { MM_PER_INCH, roundToStep, writeLength, writeTape } from '../../units/index.ts';
+import { MM_PER_INCH, writeLength, writeTape } from '../../units/index.ts';
 import type { SquareCheck } from '../schedule.ts';
-import { leanFor, rightTriangle, strayFor } from '../square.ts';
+import { leanFor, rightTriangle, squareCheck, strayFor } from '../square.ts';
 import { clearRun, rayTo } from './rays.ts';
 
 const QUARTERS: readonly [Wall, Wall][] = [
@@ -20,12 +20,10 @@ export function floorChecks(job: Job, floor: FloorRoom, cuts: FloorCuts): Square
   const { step, units } = job;
   const length = (mm: number) => writeLength(mm, units, step);
   const tape = (mm: number) => writeTape(mm, units, step);
+  const plain = squareCheck(step);
   const check = (says: string, mm: number, otherwise: string, between: [Point, Point][]): SquareCheck => ({
     between,
-    says,
-    true: mm,
-    reads: roundToStep(mm, step),
-    otherwise,
+    ...plain(says, mm, otherwise),
   });
   const notable = 2 * step;
   const rate = (mm: number) => `${length(Math.max(step, mm))} for every ${length(notable)}`;

@@ -1,9 +1,8 @@
 import type { Schedule } from '../../marks/schedule.ts';
 import type { RoomOutline } from '../../site/walls-outline.ts';
-import { SOFT } from '../ink.ts';
+import { drawCheckList } from '../check-list.ts';
 import type { Sketch } from '../sketch.ts';
 import { element } from '../svg.ts';
-import { wrap } from '../wrap.ts';
 import { closedPath, outlineBeyond } from './ground.ts';
 
 const TALL = 92;
@@ -26,16 +25,7 @@ export function drawRoomChecks(
   outlineBeyond(outline, -3.4 * scale).forEach((point, wall) => {
     sketch.label(`${wall === 0 ? walls.length : wall}`, at(point), 'middle', { size: 0.84 * sketch.size });
   });
-  let y = top + (box.bottom - box.top) / scale + 6;
-  for (const check of checks) {
-    sketch.label(tape(check.reads), [left, y], 'start');
-    y += 5;
-    const small = 0.84 * sketch.size;
-    for (const line of wrap(check.says, room - 4, (words) => sketch.width(words, small))) {
-      sketch.label(line, [left + 4, y], 'start', { size: small, fill: SOFT });
-      y += 4.4;
-    }
-    y += 1.6;
-  }
-  return y;
+  const below = top + (box.bottom - box.top) / scale + 6;
+  const list = checks.map(({ reads, says }) => ({ reading: tape(reads), says }));
+  return drawCheckList(sketch, { left, top: below, room }, list);
 }
