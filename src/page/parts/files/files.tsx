@@ -1,0 +1,9 @@
+import { Part } from '../part.tsx';
+
+export function Files() {
+  return (
+    <Part part="files" title="Files" line="">
+      <p />
+    </Part>
+  );
+}

@@ -1,0 +1,96 @@
+import { batch, computed, effect, signal } from '@preact/signals';
+import type { Issue } from '../../issue.ts';
+import { engine } from '../engine/client.ts';
+import type { Look } from '../engine/look.ts';
+import type { Ask, MadeFiles } from '../engine/protocol.ts';
+import { base, chosen, tree } from './job.ts';
+import type { Path } from './tree.ts';
+
+/** The last plan that could be drawn; it stays while what is typed cannot be read. */
+export const look = signal<Look | undefined>(undefined);
+/** What is wrong with the job as it stands. */
+export const issues = signal<readonly Issue[]>([]);
+/** The job file as it stands. */
+export const text = signal('');
+/** Whether `look` is of the job as it stands. */
+export const isDrawn = computed(() => look.value !== undefined && issues.value.length === 0);
+/** What broke in the tool itself. */
+export const broken = signal('');
+
+let waiting: Ask | undefined;
+let working = false;
+
+/** One question at a time; of those that come meanwhile only the last is asked. */
+async function work(): Promise<void> {
+  if (working) return;
+  working = true;
+  while (waiting) {
+    const ask = waiting;
+    waiting = undefined;
+    try {
+      const answer = await engine.look(ask);
+      batch(() => {
+        text.value = answer.text;
+        issues.value = answer.look.ok ? [] : answer.look.issues;
+        if (answer.look.ok) look.value = answer.look.value;
+        broken.value = '';
+      });
+    } catch (error) {
+      broken.value = error instanceof Error ? error.message : String(error);
+    }
+  }
+  working = false;
+}
+
+/** Asks the engine whenever the job changes. */
+export function keepLooking(): void {
+  effect(() => {
+    waiting = { base: base.value, tree: tree.value, chosen: chosen.value };
+    void work();
+  });
+}
+
+/** Asks again of the same job, after a file that it names was given. */
+export function lookAgain(): void {
+  waiting = { base: base.value, tree: tree.value, chosen: chosen.value };
+  void work();
+}
+
+/** What is wrong at a path of the job, or anywhere below it. */
+export const issuesAt = (path: Path): Issue[] =>
+  issues.value.filter((issue) => path.every((key, n) => String(issue.path[n]) === String(key)));
+
+/** What is wrong with the job and shown at none of these paths. */
+export const issuesElsewhere = (paths: readonly Path[]): Issue[] =>
+  issues.value.filter((issue) => !paths.some((path) => path.every((key, n) => String(issue.path[n]) === String(key))));
+
+/** All files of the job as it stands, once they were asked for. */
+export const made = signal<MadeFiles | undefined>(undefined);
+/** Drawings of the places that do not hold, where sheets were refused. */
+export const proofs = signal<MadeFiles | undefined>(undefined);
+export const notMade = signal<readonly Issue[]>([]);
+export const making = signal(false);
+/** The job that `made` is of. */
+const madeOf = signal('');
+export const isMade = computed(() => made.value !== undefined && madeOf.value === `${chosen.value}\n${text.value}`);
+
+/** Makes every file of the job as it stands. */
+export async function makeAll(): Promise<void> {
+  if (making.value) return;
+  making.value = true;
+  const ask: Ask = { base: base.value, tree: tree.value, chosen: chosen.value };
+  try {
+    const answer = await engine.make(ask);
+    batch(() => {
+      notMade.value = answer.made.ok ? [] : answer.made.issues;
+      made.value = answer.made.ok ? answer.made.value : undefined;
+      proofs.value = answer.proofs;
+      madeOf.value = `${ask.chosen}\n${answer.text}`;
+      broken.value = '';
+    });
+  } catch (error) {
+    broken.value = error instanceof Error ? error.message : String(error);
+  } finally {
+    making.value = false;
+  }
+}
