@@ -6,20 +6,33 @@ import { viteSingleFile } from 'vite-plugin-singlefile';
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
-/** Modules that the page has its own of, or no use for. */
+/** Takes the place of what only other callers of a library use. */
+const UNUSED = `
+const none = () => { throw new Error('left out of the page'); };
+export default none;
+export const encode = none, parse = none, selectAll = none, selectOne = none, is = none, walk = Object.assign(none, { skip: none });
+export const clone = none, generate = none, syntax = {}, HTMLElement = none, NodeType = {};`;
+const LEFT_OUT = ['node-html-better-parser', 'html-entities', 'css-tree', 'css-what', 'css-select', 'csso'];
+const PATHS_ONLY = `import * as convertPathData from '${here('./node_modules/svgo/plugins/convertPathData.js')}'; export const builtinPlugins = [convertPathData];`;
+
+/**
+ * Modules that the page has its own of, or no use for: pictures are drawn by the browser, the PDF library is given no HTML, SVG or PNG to read and sets no type of
+ * its own (all of it is outlines), and of all that
+ * tidies an SVG only paths are (files made here have no style sheets).
+ */
 const instead: Plugin = {
   name: 'page-instead',
   enforce: 'pre',
   resolveId(id, from) {
     if (from?.includes('/src/write/') && /\/png\.ts$/.test(id)) return here('./src/page/engine/picture.ts');
-    // What the PDF library reads HTML with, to draw SVG that nobody here draws.
-    if (id === 'node-html-better-parser') return '\0nothing';
+    if (id === 'svgo/browser') return here('./node_modules/svgo/lib/svgo.js');
+    if (from?.endsWith('/svgo/lib/svgo.js') && id === './builtin.js') return '\0paths-only';
+    if (LEFT_OUT.includes(id)) return '\0unused';
+    if (from?.includes('/@cantoo/pdf-lib/') && /upng\/index\.js$/.test(id)) return '\0unused';
+    if (from?.endsWith('/standard-fonts/Font.js') && id.endsWith('.compressed.json')) return '\0no-font';
     return undefined;
   },
-  load: (id) =>
-    id === '\0nothing'
-      ? 'export const parse = undefined; export class HTMLElement {}; export const NodeType = {};'
-      : undefined,
+  load: (id) => ({ '\0unused': UNUSED, '\0no-font': "export default '';", '\0paths-only': PATHS_ONLY })[id],
 };
 
 /** `virtual:engine`: the worker and all it needs as one script, packed. */

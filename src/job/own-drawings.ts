@@ -12,17 +12,27 @@ function nameIn(tree: Tree | undefined): string[] {
   return [...nameIn(tree.name), ...nameIn(tree.motif), ...nameIn(tree.with)];
 }
 
-/** Stands for a drawing until its file has been read, so that the rest of the job can be. */
-const standIn = (name: string): Motif => ({
-  name,
-  kind: 'field',
-  summary: 'a drawing of your own',
-  parameters: {},
-  ratio: 1,
-  lines: { across: PLAIN, along: PLAIN },
-  made: 'sheet',
-  draw() {},
-});
+const standIns = new Map<string, Motif>();
+const MOST = 50;
+
+/** Stands for a drawing until its file has been read, so that the rest of the job can be. The same one for the same name. */
+function standIn(name: string): Motif {
+  const known = standIns.get(name);
+  if (known) return known;
+  const made: Motif = {
+    name,
+    kind: 'field',
+    summary: 'a drawing of your own',
+    parameters: {},
+    ratio: 1,
+    lines: { across: PLAIN, along: PLAIN },
+    made: 'sheet',
+    draw() {},
+  };
+  if (standIns.size >= MOST) standIns.clear();
+  standIns.set(name, made);
+  return made;
+}
 
 /** The drawings that a job names for its field. */
 export function drawingsIn(tree: Tree): Motif[] {
