@@ -39,6 +39,19 @@ const WITH: Record<Deficiency, string> = {
   tritan: 'to people who see no blue',
 };
 
+/**
+ * By how much two colours read well: the least of what was measured, each as a multiple of its limit. 1 or more exactly where they read well.
+ */
+export function marginOf({ difference, lightness, seen, faded, reads }: Verdict): number {
+  const margin = Math.min(
+    difference / LIMITS.difference[0],
+    lightness / LIMITS.lightness[0],
+    ...DEFICIENCIES.map((deficiency) => seen[deficiency] / LIMITS.seen[0]),
+    faded / LIMITS.faded[0],
+  );
+  return reads === 'well' ? Math.max(1, margin) : Math.min(margin, 1 - Number.EPSILON);
+}
+
 export function judgePair(one: string, other: string): Verdict {
   const apart = (a: string, b: string): number => difference(labOf(a), labOf(b));
   const seen = Object.fromEntries(

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { readColour } from '../colour/read.ts';
 import { type Refusal, shown } from '../units/index.ts';
 import type { Range } from './job.ts';
 import { rangeTrouble, readRange } from './ranges.ts';
@@ -74,27 +75,14 @@ export const title = z
     examples: ['Back passage'],
   });
 
-const HEX = /^#?([0-9a-f]{6}|[0-9a-f]{3})$/i;
-
-/** A colour as `#rrggbb`; also `#rgb`, and either without the `#`. */
-export const hex = typed
+/** A colour as a person types it (`src/colour/read.ts`), as `#rrggbb`. */
+export const screenColour = typed
   .transform((given, context): string => {
-    const text = String(given).trim();
-    const digits = HEX.exec(text)?.[1]?.toLowerCase();
-    if (digits === undefined)
-      return refuseWith(
-        context,
-        'job/colour',
-        {
-          ok: false,
-          says: `${shown(text)} is not a colour; a colour is # and six of 0 to 9 and a to f, in quotes`,
-          hint: `'#22384f'`,
-        },
-        given,
-      );
-    return `#${digits.length === 3 ? [...digits].map((digit) => digit + digit).join('') : digits}`;
+    const read = readColour(String(given));
+    return read.ok ? read.hex : refuseWith(context, 'job/colour', read, given);
   })
   .meta({
-    description: 'The colour on screen, as # and six digits of 0 to 9 and a to f, in quotes.',
-    examples: ['#22384f'],
+    description:
+      'The colour on screen: # and six digits of 0 to 9 and a to f, in quotes; or, as CSS Color 4 writes it, rgb(), lab() (CIELAB of the white D50) or oklch().',
+    examples: ['#22384f', 'rgb(34 56 79)', 'lab(23% -2 -17)', 'oklch(33% 0.05 250)'],
   });

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { PARTS, type Part } from '../../motif/motif.ts';
 import { shown } from '../../units/index.ts';
 import { PALETTE } from '../colours.ts';
-import { hex, refuseWith, typed } from '../leaves.ts';
+import { refuseWith, screenColour, typed } from '../leaves.ts';
 
 const OF: Record<Part, string> = {
   ground: 'The colour under the pattern. Default: the first colour of the palette that no other part is given.',
@@ -64,7 +64,7 @@ export const colourwaysShape = () =>
 const usual = Object.entries(PALETTE).map(([name, value]) => `${name} ${value}`);
 
 export const paletteShape = () =>
-  z.record(z.string(), hex).meta({
+  z.record(z.string(), screenColour).meta({
     description: `Two colours or more, by name. Default: ${usual.join(', ')}.`,
     examples: [`{ cream: '#efe4cc', navy: '#22384f' }`],
   });

@@ -1,10 +1,10 @@
 import * as z from 'zod';
 import { CUTTING } from '../defaults.ts';
-import { hex, refuseWith, single } from '../leaves.ts';
+import { refuseWith, screenColour, single } from '../leaves.ts';
 import type { Lengths } from './lengths.ts';
 
 const colour = (says: string, usual: string) =>
-  hex.meta({ description: `${says} Default: ${usual}.`, examples: [`'${usual}'`] }).optional();
+  screenColour.meta({ description: `${says} Default: ${usual}.`, examples: [`'${usual}'`] }).optional();
 
 const { lines } = CUTTING;
 
