@@ -3,15 +3,13 @@ import type { Command } from 'commander';
 import type { Colourway } from '../colour/ways.ts';
 import { wholeNumber } from './options.ts';
 import { withProgress } from './progress.ts';
+import { addProposals, type ProposeOptions, proposeOptions, refuseProposals, sayProposals } from './propose.ts';
 import { assetReader } from './read-asset.ts';
 import { readJobFile } from './read-job-file.ts';
 import { ending } from './run.ts';
 import { DONE, type Ending, refuseAll, talk, tell, tellJson, tidy } from './talk.ts';
 
-/** Long side of the picture, in pixels. */
-const PICTURE = 2000;
-
-interface Options {
+interface Options extends ProposeOptions {
   out: string;
   json?: boolean;
   choose: number;
@@ -49,24 +47,22 @@ async function colourways(path: string, options: Options): Promise<Ending> {
     drawJob(text.value, path, options.choose, assetReader(path)),
   );
   if (!drawn.ok) return refuseAll(drawn.issues, path);
-  const { job, drawing } = drawn.value;
+  const { drawing } = drawn.value;
+  const more = await withProgress('looking for colours', () => addProposals(drawing, drawn.value.job, options));
+  if (!more.ok) return refuseProposals(more.issues);
+  const { job, proposed } = more.value;
   const { colourwaysOf } = await import('../colour/ways.ts');
-  const { writeContactSheet } = await import('../write/colourways/contact-sheet.ts');
-  const { renderPng } = await import('../write/png.ts');
+  const { writeWaysFiles } = await import('../write/colourways/files.ts');
   const { writeFolder } = await import('../write/folder.ts');
   const ways = colourwaysOf(drawing, job);
-  const sheet = await writeContactSheet(drawing, job, ways);
+  const { files, says } = await withProgress('writing the sheets', () => writeWaysFiles(drawing, job, ways));
   const out = join(options.out, `${job.name}-colourways`);
-  const files = new Map<string, string | Uint8Array>([
-    ['colourways.svg', sheet],
-    ['colourways.png', await renderPng(sheet, PICTURE)],
-  ]);
   const report = await writeFolder(out, files, { replace: options.replace === true });
   if (!report.ok) return refuseAll(report.issues, out);
   for (const name of report.value.kept)
     talk(`${join(out, name)} is no longer made; it was edited, so it is left there.`);
   if (options.json === true) {
-    tellJson({ out, files: report.value.written, colourways: ways }, tidy);
+    tellJson({ out, files: report.value.written, colourways: ways, proposed, says }, tidy);
     return DONE;
   }
   tell(
@@ -76,6 +72,8 @@ async function colourways(path: string, options: Options): Promise<Ending> {
       '',
       'Contrast is that of WCAG 2, differences are CIEDE2000, dim light is the difference in lightness. Floors are not text: limits are a rule of thumb.',
       ...(job.colourways ? [] : ['The job has no other colourways; the key `colourways` takes them.']),
+      ...(await sayProposals(proposed, drawing, drawn.value.job)),
+      ...says,
       `${files.size} files in ${out}: ${[...files.keys()].join(', ')}`,
     ].join('\n'),
   );
@@ -83,7 +81,7 @@ async function colourways(path: string, options: Options): Promise<Ending> {
 }
 
 export function addColourways(program: Command): void {
-  program
+  const command = program
     .command('colourways')
     .summary('show the work in all its colourways, and how their colours read')
     .description(
@@ -94,6 +92,10 @@ export function addColourways(program: Command): void {
     .option('--choose <rank>', 'which of the layouts that fit shows', wholeNumber(100), 1)
     .option('--replace', 'write over files that somebody edited')
     .option('--json', 'print what was found as JSON')
-    .addHelpText('after', '\nExample:\n  evenfield colourways hall.job.yaml')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  evenfield colourways hall.job.yaml\n  evenfield colourways hall.job.yaml --propose 4 --shades-of navy --picture quilt.jpg',
+    )
     .action(ending(colourways));
+  proposeOptions(command);
 }

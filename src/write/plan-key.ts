@@ -33,7 +33,8 @@ function scaleStep(width: number, system: Job['system']): { step: number; per: n
   return step < 1000 ? { step, per: 10, word: 'cm' } : { step, per: 1000, word: 'm' };
 }
 
-function drawScale(sketch: Sketch, x: number, y: number, width: number, system: Job['system']): void {
+/** A bar of four steps with its figures. `width`: the most it may take, mm. */
+export function drawScale(sketch: Sketch, x: number, y: number, width: number, system: Job['system']): void {
   const { size } = sketch;
   const { step, per, word } = scaleStep(width, system);
   const high = 0.3 * size;

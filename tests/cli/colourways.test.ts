@@ -28,7 +28,7 @@ test('evenfield colourways draws them in a folder of their own and tells how the
     readdirSync(out)
       .filter((name) => !name.startsWith('.'))
       .sort(),
-  ).toEqual(['colourways.png', 'colourways.svg']);
+  ).toEqual(['colourways-close.png', 'colourways-close.svg', 'colourways.pdf', 'colourways.png', 'colourways.svg']);
   expect(existsSync(join(dir, 'out', 'mat'))).toBe(false);
 
   // What somebody drew on is left alone unless they say otherwise.
@@ -36,4 +36,15 @@ test('evenfield colourways draws them in a folder of their own and tells how the
   expect(evenfield(dir, ['colourways', 'mat.job.yaml']).status).not.toBe(0);
   const json = JSON.parse(evenfield(dir, ['colourways', 'mat.job.yaml', '--replace', '--json']).out);
   expect(json.colourways.map(({ name }: { name: string }) => name)).toEqual(['As in the job', 'Pale']);
+  expect(json.says).toEqual([]);
+});
+
+test('a colourway whose name the sheets cannot letter is told as such', () => {
+  const dir = folder();
+  writeFileSync(join(dir, 'mat.job.yaml'), JOB.replace('name: Pale', 'name: Дом'));
+  expect(evenfield(dir, ['colourways', 'mat.job.yaml']).out).toMatch(
+    /\n“Дом” stands on the sheets as “Colourway 2”: .*\n/,
+  );
+  const { says } = JSON.parse(evenfield(dir, ['colourways', 'mat.job.yaml', '--json']).out);
+  expect(says).toEqual([expect.stringContaining('“Colourway 2”')]);
 });
