@@ -7,6 +7,7 @@ import { bad, fail, good, type Issue, type Result } from './issue.ts';
 import type { House } from './job/house.ts';
 import type { Job } from './job/job.ts';
 import type { Motif } from './motif/motif.ts';
+import type { PaintPlan } from './paint/whole.ts';
 import type { FittedRoom } from './room-pipeline.ts';
 import type { Site } from './site/site.ts';
 import type { Finished } from './write/finished.ts';
@@ -26,6 +27,13 @@ export interface Made {
   files: Map<string, string | Uint8Array>;
   /** What was found, in a few plain lines. */
   says: string[];
+}
+
+/** A job as it is painted, and what it takes. */
+export interface Planned {
+  job: Job;
+  drawing: Drawing;
+  plan: PaintPlan;
 }
 
 /** What was asked for, or why not; sheets that do not hold together come as drawings with every place at fault. */
@@ -64,8 +72,8 @@ async function readDrawings(job: Job, assets?: Assets): Promise<Result<Map<strin
     const bytes = await (assets?.(name) ?? fail('drawing/no-file', [], `the drawing ${name} cannot be read here`));
     if (!bytes.ok) return bytes;
     const { drawingText } = await import('./drawing/text.ts');
-    const { readDrawing } = await import('./drawing/read.ts');
-    const read = await readDrawing(drawingText(bytes.value), name);
+    const { keptDrawing } = await import('./drawing/kept.ts');
+    const read = await keptDrawing(drawingText(bytes.value), name);
     if (!read.ok) return read;
     found.set(name, read.value);
   }
@@ -174,23 +182,23 @@ async function proven(issues: Issue[], { name }: Job): Promise<Making> {
   return { ...bad(...plain), ...(files.size > 0 ? { proofs: { name: `${name}-proof`, files } } : {}) };
 }
 
+/** A job with at least so many layouts fitted that the one chosen is among them; `choose` is its rank, from 1. */
+async function fitChosen(text: string, file: string, choose: number, assets?: Assets): Promise<Result<AnyFitted>> {
+  const fitted = await fitAny(text, file, Math.max(10, choose), assets);
+  if (!fitted.ok) return fitted;
+  const { length } = fitted.value.value.fit.layouts;
+  if (choose <= length) return fitted;
+  return fail('fit/choice', [], `layout ${choose} was asked for; there are ${length}`, `a number from 1 to ${length}`);
+}
+
 /**
  * The whole job: fit, drawing, sheets, marks and every written file, in memory.
  * @param choose rank of the layout to make, from 1
  * @param assets reads the fonts that the job names; without it only the face that comes with the tool is there
  */
 export async function makeFiles(text: string, file: string, choose = 1, assets?: Assets): Promise<Making> {
-  const fitted = await fitAny(text, file, Math.max(10, choose), assets);
+  const fitted = await fitChosen(text, file, choose, assets);
   if (!fitted.ok) return fitted;
-  const { layouts } = fitted.value.value.fit;
-  if (!layouts[choose - 1]) {
-    return fail(
-      'fit/choice',
-      [],
-      `layout ${choose} was asked for; there are ${layouts.length}`,
-      `a number from 1 to ${layouts.length}`,
-    );
-  }
   return fitted.value.kind === 'rectangle'
     ? makeRectangle(fitted.value.value, choose, assets)
     : makeRoomBorder(fitted.value.value, choose);
@@ -203,22 +211,36 @@ export async function drawJob(
   choose = 1,
   assets?: Assets,
 ): Promise<Result<{ job: Job; drawing: Drawing }>> {
-  const fitted = await fitAny(text, file, Math.max(10, choose), assets);
+  const fitted = await fitChosen(text, file, choose, assets);
   if (!fitted.ok) return fitted;
   const { kind, value } = fitted.value;
-  if (choose > value.fit.layouts.length)
-    return fail(
-      'fit/choice',
-      [],
-      `layout ${choose} was asked for; there are ${value.fit.layouts.length}`,
-      `a number from 1 to ${value.fit.layouts.length}`,
-    );
   if (kind === 'room border') {
     const { drawRoom } = await import('./room-pipeline.ts');
     return good({ job: value.job, drawing: (await drawRoom(value, value.fit.layouts[choose - 1]!)).drawing });
   }
   const drawn = await drawBridged(value, value.fit.layouts[choose - 1]!, assets);
   return drawn.ok ? good({ job: value.job, drawing: drawn.value.drawing }) : drawn;
+}
+
+/** A job as it is painted and what it takes, without its files. `choose`: rank of the layout, from 1. */
+export async function planJob(text: string, file: string, choose = 1, assets?: Assets): Promise<Result<Planned>> {
+  const fitted = await fitChosen(text, file, choose, assets);
+  if (!fitted.ok) return fitted;
+  const { kind, value } = fitted.value;
+  const { job } = value;
+  if (kind === 'room border') {
+    const { planRoom } = await import('./room-pipeline.ts');
+    const planned = await planRoom(value, value.fit.layouts[choose - 1]!);
+    return planned.ok ? good({ job, ...planned.value }) : planned;
+  }
+  const layout = value.fit.layouts[choose - 1]!;
+  const cut = await cutRectangle(value, layout, assets);
+  if (!cut.ok) return cut;
+  const { filmsFor } = await import('./stencil/films.ts');
+  const { paintOfWork } = await import('./write/paint.ts');
+  const { drawing, sheets } = cut.value;
+  const plan = await paintOfWork({ ...value, layout, drawing, sheets }, filmsFor(sheets, job.stencil.sheet));
+  return good({ job, drawing, plan });
 }
 
 async function makeRoomBorder(fitted: FittedRoom, choose: number): Promise<Making> {
@@ -229,12 +251,14 @@ async function makeRoomBorder(fitted: FittedRoom, choose: number): Promise<Makin
     : proven(made.issues, fitted.job);
 }
 
-async function makeRectangle(fitted: Fitted, choose: number, assets?: Assets): Promise<Making> {
-  const { job, site, motifs, fit } = fitted;
-  const layout = fit.layouts[choose - 1]!;
+/** The work as it is painted, and the sheets it is painted through. */
+async function cutRectangle(
+  fitted: Fitted,
+  layout: Layout,
+  assets?: Assets,
+): Promise<Result<Pick<Finished, 'drawing' | 'repeat' | 'bridges' | 'sheets'>>> {
+  const { job, site, motifs } = fitted;
   const { cutSheets } = await import('./stencil/cut.ts');
-  const { scheduleMarks } = await import('./marks/marks.ts');
-  const { sayBridges } = await import('./stencil/bridges/says.ts');
   const drawn = await drawBridged(fitted, layout, assets);
   if (!drawn.ok) return drawn;
   const { floor } = site;
@@ -244,10 +268,21 @@ async function makeRectangle(fitted: Fitted, choose: number, assets?: Assets): P
     ...(floor && laid ? { marked: laid.markedOn(floor, layout, motifs.field) } : {}),
   };
   const cut = await cutSheets(drawing, layout, job, motifs);
-  if (!cut.ok) return proven(cut.issues, job);
+  if (!cut.ok) return cut;
   const { sheetsOnFloor } = await import('./stencil/on-floor.ts');
-  const { scheduleFloor } = await import('./marks/floor/schedule.ts');
   const sheets = floor && laid ? sheetsOnFloor(cut.value, await laid.clipToPattern(floor)) : cut.value;
+  return good({ ...drawn.value, sheets });
+}
+
+async function makeRectangle(fitted: Fitted, choose: number, assets?: Assets): Promise<Making> {
+  const { job, site, motifs, fit } = fitted;
+  const layout = fit.layouts[choose - 1]!;
+  const { scheduleMarks } = await import('./marks/marks.ts');
+  const { sayBridges } = await import('./stencil/bridges/says.ts');
+  const cut = await cutRectangle(fitted, layout, assets);
+  if (!cut.ok) return proven(cut.issues, job);
+  const { drawing, bridges } = cut.value;
+  const { scheduleFloor } = await import('./marks/floor/schedule.ts');
   const { writeFiles } = await import('./write/files.ts');
   const { sayPlaced } = await import('./site/say-placed.ts');
   const { sayCloth } = await import('./cloth/says.ts');
@@ -255,7 +290,7 @@ async function makeRectangle(fitted: Fitted, choose: number, assets?: Assets): P
   const { sayFlight } = await import('./stairs/says.ts');
   const { viewOf } = await import('./site/placed.ts');
   const notes = [...site.notes, ...sayPlaced(site, job, layout), ...sayCloth(job, layout), ...sayFlight(job, layout)];
-  const looks = sayColours(drawn.value.drawing, job);
+  const looks = sayColours(drawing, job);
   const files = await writeFiles({
     job,
     looks,
@@ -263,16 +298,15 @@ async function makeRectangle(fitted: Fitted, choose: number, assets?: Assets): P
     motifs,
     fit,
     layout,
-    ...drawn.value,
-    sheets,
-    schedule: floor
-      ? scheduleFloor(layout, job, floor, motifs.field)
-      : scheduleMarks(layout, job, motifs, drawn.value.drawing.lettering, viewOf(site, job, layout)),
+    ...cut.value,
+    schedule: site.floor
+      ? scheduleFloor(layout, job, site.floor, motifs.field)
+      : scheduleMarks(layout, job, motifs, drawing.lettering, viewOf(site, job, layout)),
   });
   return good({
     job,
     layout,
     files,
-    says: [...notes, layout.says, ...looks, ...sayBridges(drawn.value.bridges, job.stencil)],
+    says: [...notes, layout.says, ...looks, ...sayBridges(bridges, job.stencil)],
   });
 }

@@ -1,8 +1,9 @@
-import type { Region } from './compose/drawing.ts';
+import type { Drawing, Region } from './compose/drawing.ts';
 import type { Finish } from './compose/finish.ts';
 import type { Motifs } from './fit/problem.ts';
 import { good, type Issue, type Result } from './issue.ts';
 import type { Job } from './job/job.ts';
+import type { PaintPlan } from './paint/whole.ts';
 import type { RoomFit, RoomLayout } from './room-border/layout.ts';
 import type { Site } from './site/site.ts';
 import type { RoomOutline } from './site/walls-outline.ts';
@@ -33,8 +34,7 @@ export async function fitRoom(job: Job, most: number): Promise<Result<FittedRoom
   return good({ job, site: built.value, outline, motifs, fit: fit.value });
 }
 
-/** The border with bridges where its shapes need them, and what those cost. */
-/** The border as it is painted, bridges and all. */
+/** The border as it is painted, with bridges where its shapes need them, and what those cost. */
 export async function drawRoom({ job, outline, motifs }: FittedRoom, layout: RoomLayout) {
   const { composeRoom, roomRepeat } = await import('./room-border/compose.ts');
   const { loadBridging } = await import('./stencil/bridges/bridging.ts');
@@ -52,6 +52,22 @@ export async function drawRoom({ job, outline, motifs }: FittedRoom, layout: Roo
   if (job.stencil.gaps === 'open') return { drawing, repeat, bridges };
   const fills = (await draw(gaps)).regions.map((region): Region => ({ ...region, fills: true }));
   return { drawing: { ...drawing, regions: [...drawing.regions, ...fills] }, repeat, bridges };
+}
+
+/** The border as it is painted and what it takes, without its files; or what is wrong with its sheets. */
+export async function planRoom(
+  fitted: FittedRoom,
+  layout: RoomLayout,
+): Promise<Result<{ drawing: Drawing; plan: PaintPlan }>> {
+  const { cutRoom } = await import('./room-border/cut.ts');
+  const { filmsFor } = await import('./stencil/films.ts');
+  const { paintOfRoom } = await import('./write/room-border/paint.ts');
+  const { job, outline, motifs } = fitted;
+  const { drawing } = await drawRoom(fitted, layout);
+  const cut = await cutRoom(drawing, job, { outline, layout, job, motifs });
+  if (!cut.ok) return cut;
+  const films = filmsFor(cut.value, job.stencil.sheet);
+  return good({ drawing, plan: paintOfRoom({ ...fitted, drawing, sheets: cut.value }, films) });
 }
 
 /** Every file of a room border, and what was found; or what is wrong with its sheets. */

@@ -1,5 +1,4 @@
 import type { Command } from 'commander';
-import type { PaintPlan } from '../paint/whole.ts';
 import { wholeNumber } from './options.ts';
 import { withProgress } from './progress.ts';
 import { assetReader } from './read-asset.ts';
@@ -10,13 +9,14 @@ import { DONE, type Ending, refuseAll, tell, tellJson, tidy } from './talk.ts';
 async function paint(path: string, options: { json?: boolean; choose: number }): Promise<Ending> {
   const text = await readJobFile(path);
   if (!text.ok) return refuseAll(text.issues, path);
-  const { makeFiles } = await import('../pipeline.ts');
-  const made = await withProgress('working out the paint', () =>
-    makeFiles(text.value, path, options.choose, assetReader(path)),
+  const { planJob } = await import('../pipeline.ts');
+  const planned = await withProgress('working out the paint', () =>
+    planJob(text.value, path, options.choose, assetReader(path)),
   );
-  if (!made.ok) return refuseAll(made.issues, path);
-  const { job, files } = made.value;
-  const plan = JSON.parse(String(files.get('layout.json'))).paint as PaintPlan;
+  if (!planned.ok) return refuseAll(planned.issues, path);
+  const { job } = planned.value;
+  const { paintAsStated } = await import('../write/paint.ts');
+  const plan = paintAsStated(planned.value.plan, job);
   if (options.json === true) {
     tellJson(plan, tidy);
     return DONE;

@@ -16,42 +16,63 @@ async function jobsIn(dir: string): Promise<string[]> {
   return names.filter(isJob).sort();
 }
 
-async function missing(path: string): Promise<Result<never>> {
+/** How a file of this kind is named in what is said of it, and how one comes to be. */
+interface FileWords {
+  kind: string;
+  begin(path: string): string;
+  give: string;
+}
+
+const WORDS: Record<'job' | 'house', FileWords> = {
+  job: {
+    kind: 'job file',
+    begin: (path) => `evenfield new ${path} writes one`,
+    give: 'the *.job.yaml file you wrote',
+  },
+  house: {
+    kind: 'house file',
+    begin: () => 'the file that your jobs name after `house:`, its path as seen from here',
+    give: 'the file that your jobs name after `house:`',
+  },
+};
+
+async function missing(path: string, words: FileWords): Promise<Result<never>> {
   const dir = dirname(path);
   const names = await jobsIn(dir);
   const near = nearestName(basename(path), names) ?? names.find((name) => name.startsWith(basename(path)));
-  const hint =
-    near === undefined ? `evenfield new ${shownPath(path)} writes one` : `did you mean ${shownPath(join(dir, near))}?`;
+  const hint = near === undefined ? words.begin(shownPath(path)) : `did you mean ${shownPath(join(dir, near))}?`;
   return fail('file/missing', [], `there is no file ${shownPath(path)}`, hint);
 }
 
-async function notAFile(path: string, isFolder: boolean): Promise<Result<never>> {
+async function notAFile(path: string, isFolder: boolean, { kind }: FileWords): Promise<Result<never>> {
   if (!isFolder) return fail('file/kind', [], `${shownPath(path)} is not an ordinary file`);
   const [first] = await jobsIn(path);
-  const hint = `give the job file itself${first === undefined ? '' : `, such as ${shownPath(join(path, first))}`}`;
-  return fail('file/folder', [], `${shownPath(path)} is a folder, not a job file`, hint);
+  const hint = `give the ${kind} itself${first === undefined ? '' : `, such as ${shownPath(join(path, first))}`}`;
+  return fail('file/folder', [], `${shownPath(path)} is a folder, not a ${kind}`, hint);
 }
 
 const megabytes = (bytes: number): string => `${Math.max(1, Math.round(bytes / 1e6))} MB`;
 
 /** Text, or why it is none. */
-function decode(bytes: Uint8Array, path: string): Result<string> {
+function decode(bytes: Uint8Array, path: string, words: FileWords): Result<string> {
   const name = shownPath(path);
   const [a, b] = bytes;
   if ((a === 0xff && b === 0xfe) || (a === 0xfe && b === 0xff))
     return fail('file/encoding', [], `${name} is saved as UTF-16`, 'save it again with the encoding UTF-8');
   const odd = bytes.findIndex((byte) => (byte < 32 && ![9, 10, 12, 13].includes(byte)) || byte === 127);
   if (odd >= 0)
-    return fail(
-      'file/binary',
-      [],
-      `${name} is not a text file`,
-      'give the *.job.yaml file you wrote, not a picture or document',
-    );
+    return fail('file/binary', [], `${name} is not a text file`, `give ${words.give}, not a picture or document`);
   try {
     const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
     if (text.trim() === '')
-      return fail('file/empty', [], `${name} is empty`, 'evenfield new, then a name, writes a job to start from');
+      return fail(
+        'file/empty',
+        [],
+        `${name} is empty`,
+        words.kind === 'job file'
+          ? 'evenfield new, then a name, writes a job to start from'
+          : 'palette, colours, field and what else the jobs share',
+      );
     return good(text);
   } catch {
     return fail('file/encoding', [], `${name} is not saved as UTF-8`, 'save it again with the encoding UTF-8');
@@ -59,29 +80,30 @@ function decode(bytes: Uint8Array, path: string): Result<string> {
 }
 
 /**
- * Reads a job file as text. Looks at what it is and how large before reading any of it.
+ * Reads a job file, or the file of a house, as text. Looks at what it is and how large before reading any of it.
  * Issues, each fit to stand on one line: `file/missing`, `file/folder`, `file/kind`, `file/large`, `file/binary`,
  * `file/encoding`, `file/empty`, `file/unreadable`.
  */
-export async function readJobFile(path: string): Promise<Result<string>> {
+export async function readJobFile(path: string, kind: keyof typeof WORDS = 'job'): Promise<Result<string>> {
+  const words = WORDS[kind];
   try {
-    const kind = await stat(path);
-    if (!kind.isFile()) return await notAFile(path, kind.isDirectory());
-    if (kind.size > LARGEST_JOB)
+    const found = await stat(path);
+    if (!found.isFile()) return await notAFile(path, found.isDirectory(), words);
+    if (found.size > LARGEST_JOB)
       return fail(
         'file/large',
         [],
-        `${shownPath(path)} holds ${megabytes(kind.size)}; a job file may hold 1 MB at most`,
-        'give the *.job.yaml file you wrote',
+        `${shownPath(path)} holds ${megabytes(found.size)}; a ${words.kind} may hold 1 MB at most`,
+        `give ${words.give}`,
       );
     const file = await open(path, 'r');
     try {
-      return decode(await file.readFile(), path);
+      return decode(await file.readFile(), path, words);
     } finally {
       await file.close();
     }
   } catch (error) {
-    if (troubleCode(error) === 'ENOENT') return missing(path);
+    if (troubleCode(error) === 'ENOENT') return missing(path, words);
     if (troubleCode(error) === undefined) throw error;
     return fail('file/unreadable', [], `cannot read ${shownPath(path)}: ${trouble(error)}`);
   }

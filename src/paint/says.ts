@@ -19,7 +19,9 @@ const LEFT: [number, string][] = [
 ];
 
 const HAIR = 1e-9;
-const leftWords = (share: number): string => LEFT.find(([least]) => share >= least - HAIR)?.[1] ?? 'next to nothing';
+/** `a third`, or `next to nothing`, of a tin. */
+export const leftWords = (share: number): string =>
+  LEFT.find(([least]) => share >= least - HAIR)?.[1] ?? 'next to nothing';
 
 const enoughFor = ({ uses }: Paint): string =>
   uses.length === 1
@@ -64,7 +66,22 @@ export function sayTins({ buy, tins }: Paint, system: System): string {
   return tins.map(({ size, count }) => `${count > 1 ? `${count} × ` : ''}${nameVolume(size)}`).join(' + ');
 }
 
-const money = (value: number): string => (Number.isInteger(value) ? `${value}` : value.toFixed(2));
+export const money = (value: number): string => (Number.isInteger(value) ? `${value}` : value.toFixed(2));
+
+/** `chalk`, `chalk and rust`, `chalk, rust and slate`. */
+export const listWords = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+
+/** Of what the house has at hand for all its jobs, what this one draws on. */
+function sayShared(paints: readonly Paint[], { house }: Job): string[] {
+  const names = paints
+    .filter(({ name, kind, onHand }) => onHand > 0 && house?.shared.includes(kind === 'colour' ? name : kind))
+    .map(({ name }) => name);
+  if (!house || names.length === 0) return [];
+  return [
+    `The ${listWords(names)} at hand ${names.length === 1 ? 'is' : 'are'} told by ${house.title} for all its jobs, which use the same tin${names.length === 1 ? '' : 's'}: evenfield house counts ${names.length === 1 ? 'it' : 'them'} once.`,
+  ];
+}
 
 /** All that is said under the table. */
 export function sayPaint({ paints, tape, films, canvas, reserve }: PaintPlan, job: Job): string[] {
@@ -75,6 +92,7 @@ export function sayPaint({ paints, tape, films, canvas, reserve }: PaintPlan, jo
   const total = priced.reduce((sum, { cost }) => sum + cost!, 0);
   return [
     ...paints.flatMap((one) => sayOnHand(one, system) ?? []),
+    ...sayShared(paints, job),
     ...(priced.length > 0
       ? [
           `Tins come to ${money(total)}${unpriced.length > 0 ? `, without ${unpriced.join(' and ')}, whose tins are not told` : ''}: the cheapest that hold enough, and of those the fewest.`,

@@ -41,6 +41,8 @@ export interface PaintInput {
 const ROLL = { inch: { width: inches(1), roll: 60 * inches(36) }, metric: { width: 25, roll: 50_000 } };
 /** Tape that overlaps at corners or is torn off crooked. Common practice, no source. */
 const TORN = 1.1;
+/** Whole rolls for so much edge, both in mm. */
+export const rollsFor = (length: number, roll: number): number => Math.ceil((length * TORN) / roll - 1e-9);
 
 /** Works out all paint, tape, film and canvas of a job, and the days. */
 export function planWhole(input: PaintInput): PaintPlan {
@@ -60,7 +62,7 @@ export function planWhole(input: PaintInput): PaintPlan {
     reserve: reserveOf(job),
     panels,
     paints,
-    ...(long > 0 ? { tape: { length: long, roll, width, rolls: Math.ceil((long * TORN) / roll - 1e-9) } } : {}),
+    ...(long > 0 ? { tape: { length: long, roll, width, rolls: rollsFor(long, roll) } } : {}),
     ...(films[0] ? { films: { count: films.length, across: films[0].across, along: films[0].along } } : {}),
     ...(cloth ? { canvas: { roll: cloth.roll, buy: cloth.buy } } : {}),
     days: planDays(paints, job, { placements, tape }),

@@ -1,5 +1,6 @@
 import { boxHeight, boxWidth } from '../geometry/measure.ts';
 import type { Job } from '../job/job.ts';
+import { offeredTins } from '../paint/offered.ts';
 import { sayDays, sayPaint, sayTins } from '../paint/says.ts';
 import { type PaintInput, type PaintPlan, planWhole } from '../paint/whole.ts';
 import { writeCover } from '../units/cover.ts';
@@ -8,11 +9,21 @@ import { writeArea } from '../units/index.ts';
 import { writeVolume } from '../units/volume.ts';
 import type { Finished } from './finished.ts';
 import { type Block, heading, words } from './job-sheet/block.ts';
+import { writeLists } from './layout.ts';
 import { row } from './marks.ts';
 
 /** The paint of a rectangle of repeats: on a floor from wall to wall only what lies between its walls, on a flight every panel. */
-export async function paintOfWork(finished: Finished, films: PaintInput['films']): Promise<PaintPlan> {
-  const { job, site, motifs, layout, drawing, sheets } = finished;
+export async function paintOfWork(
+  {
+    job,
+    site,
+    motifs,
+    layout,
+    drawing,
+    sheets,
+  }: Pick<Finished, 'job' | 'site' | 'motifs' | 'layout' | 'drawing' | 'sheets'>,
+  films: PaintInput['films'],
+): Promise<PaintPlan> {
   const { floor } = site;
   const { work } = drawing;
   const common = { job, motifs, sheets, films, layout };
@@ -43,15 +54,15 @@ export const paintEntry = (plan: PaintPlan, { paint }: Pick<Job, 'paint'>) => ({
   paint: {
     ...plan,
     paints: plan.paints.map((one) => {
-      const own =
-        one.kind === 'colour' ? ownTins(one.name, areaOn(one, 'ground') !== undefined, paint) : paint?.[one.kind]?.tins;
-      return { ...one, ...(own ? { offered: own } : {}) };
+      const offered = offeredTins(one, paint);
+      return { ...one, ...(offered ? { offered } : {}) };
     }),
   },
 });
 
-const ownTins = (name: string, isGround: boolean, paint: Job['paint']) =>
-  (isGround ? paint?.ground?.tins : undefined) ?? paint?.colours[name]?.tins ?? paint?.tins;
+/** The plan to the figures in which layout.json states it, so that both say the same. */
+export const paintAsStated = (plan: PaintPlan, job: Pick<Job, 'paint'>): PaintPlan =>
+  JSON.parse(writeLists(paintEntry(plan, job))).paint;
 
 const HEAD =
   'paint,kind,ground_mm2,ground_coats,pattern_mm2,pattern_coats,used_ml,needed_ml,on_hand_ml,buy_ml,tins,cost'.split(

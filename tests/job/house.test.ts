@@ -99,6 +99,15 @@ describe('a house that jobs share', () => {
     ['another house', 'house: more.yaml', 'house/key', /house/],
     ['a mistyped motif', 'field: { motif: dimond }', 'job/motif', /mill-lane\.yaml.*dimond/],
     ['broken YAML', 'palette: { chalk', '', /mill-lane\.yaml, line 1/],
+    [
+      'a mistyped key of the paint',
+      'paint: { coverss: 400 sq ft per gallon }',
+      'job/unknown-key',
+      /mill-lane\.yaml.*coverss/,
+    ],
+    ['a volume that is none', 'paint: { on hand: { chalk: 1 quark } }', 'job/volume', /line 1.*1 quark.*quart/],
+    ['a value in the place of keys', 'paint: red', 'house/key', /paint.*lines of their own/],
+    ['a colour at hand that no palette has', 'paint: { on hand: { mauve: 1 pint } }', 'job/colour-unknown', /mauve/],
     ['a mistyped colour', "palette: { chalk: '#efe9d' }", '', /mill-lane\.yaml.*#efe9d/],
   ])('with %s is refused, told as of the house at the key of the job', (_, house, code, says) => {
     const result = read([...CLOTH, ...(house.startsWith('field') ? [] : ['field: { motif: diamond }'])], house);
@@ -109,6 +118,62 @@ describe('a house that jobs share', () => {
     expect(issue!.path).toEqual(['house']);
     expect(issue!.says).toMatch(says);
     expect(issue!.line).toBe(2);
+  });
+
+  describe('and its paint', () => {
+    // A U.S. quart is 57.75 cubic inches and a pint 28.875 (NIST Handbook 44, Appendix C); the inch is 25.4 mm.
+    const [quart, pint] = [57.75 * 2.54 ** 3, 28.875 * 2.54 ** 3];
+    const PAINT = [
+      HOUSE,
+      'paint:',
+      '  covers: 400 sq ft per gallon',
+      '  coats: 3',
+      '  on hand: { chalk: 1 quart, slate: 1 pint, clear coats: 1 quart }',
+      '  tins: [{ size: 1 quart, price: 24 }]',
+      '  colours: { slate: { coats: 1, tool: brush } }',
+      '  time: { recoat: 4 hours, walk: 24 hours }',
+    ].join('\n');
+
+    test('is that of the job, which remembers what it shares', () => {
+      const { paint, house } = whole(read(CLOTH, PAINT));
+      expect([paint?.coats, paint?.tins?.[0]?.price, paint?.colours.slate]).toEqual([
+        3,
+        24,
+        { coats: 1, tool: 'brush' },
+      ]);
+      expect(paint?.onHand.chalk).toBeCloseTo(quart, 6);
+      expect(paint?.onHand.slate).toBeCloseTo(pint, 6);
+      expect(paint?.onHand.clear).toBeCloseTo(quart, 6);
+      expect(house).toEqual({ title: 'Mill Lane', onHand: paint!.onHand, shared: ['chalk', 'slate', 'clear'] });
+      expect(whole(read(CLOTH, 'field: { motif: diamond }')).house).toMatchObject({ title: 'Mill lane', onHand: {} });
+    });
+
+    test('gives way to the job key by key: one tin of its own leaves the others, tins are another list', () => {
+      const { paint, house } = whole(
+        read(
+          [
+            ...CLOTH,
+            'paint: { on hand: { slate: 1 quart }, tins: [{ size: 1 pint, price: 9 }], colours: { slate: { coats: 2 } }, time: { recoat: 6 hours } }',
+          ],
+          PAINT,
+        ),
+      );
+      expect(paint?.onHand.chalk).toBeCloseTo(quart, 6);
+      expect(paint?.onHand.slate).toBeCloseTo(quart, 6);
+      expect(house?.onHand.slate).toBeCloseTo(pint, 6);
+      expect(house?.shared).toEqual(['chalk', 'clear']);
+      expect(paint?.tins).toHaveLength(1);
+      expect(paint?.tins?.[0]?.price).toBe(9);
+      expect(paint?.colours.slate).toEqual({ coats: 2, tool: 'brush' });
+      expect(paint?.time).toEqual({ recoat: 6, walk: 24 });
+      expect(paint?.coats).toBe(3);
+    });
+
+    test('covers as the solids and the film of the job have it, not as the label in the house', () => {
+      const { paint } = whole(read([...CLOTH, 'paint: { solids: 50 %, film: 25 µm }'], PAINT));
+      // Printed SI spreading tables: 50 % of solids at 25 µm cover 20 m² a litre.
+      expect(paint?.covers).toBeCloseTo(20_000, 6);
+    });
   });
 
   test('is read by its path through the door for files, or the reason is told', async () => {

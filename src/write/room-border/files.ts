@@ -3,7 +3,6 @@ import type { Motifs } from '../../fit/problem.ts';
 import type { Job } from '../../job/job.ts';
 import type { Schedule } from '../../marks/schedule.ts';
 import type { Drawn } from '../../motif/motif.ts';
-import { planWhole } from '../../paint/whole.ts';
 import type { RoomFit, RoomLayout } from '../../room-border/layout.ts';
 import type { Site } from '../../site/site.ts';
 import type { RoomOutline } from '../../site/walls-outline.ts';
@@ -27,6 +26,7 @@ import { roomFigure, roomLay, roomMarking, roomNumbers, roomTables } from './blo
 import { drawRoomChecks } from './checks.ts';
 import { floorArea } from './ground.ts';
 import { writeRoomLayout } from './layout.ts';
+import { paintOfRoom } from './paint.ts';
 import { writeRoomPlan } from './plan.ts';
 import { boxSize } from './size.ts';
 
@@ -60,7 +60,7 @@ export async function writeRoomFiles(finished: FinishedRoom): Promise<Map<string
   const drawn = { outline, layout, drawing, job };
   const plan = await writeRoomPlan(drawn);
   const ground = floorArea(outline);
-  const paint = planWhole({ job, motifs, regions: drawing.regions, ground, sheets, films });
+  const paint = paintOfRoom({ ...finished, sheets }, films);
   const jobSheet = await makeJobSheet({
     job,
     site,
