@@ -18,6 +18,8 @@ export interface Days {
   rugs: number;
   recoat: number;
   placement: number;
+  /** Worked on one day at most. */
+  working: number;
 }
 
 /** What there is to do for the pattern in each colour: sheets laid for one coat, and tape, mm. */
@@ -53,8 +55,8 @@ export function planDays(paints: readonly Paint[], job: Job, { placements, tape 
     let [left, laid] = [hours, 0];
     while (left > 1e-9) {
       const into = clock % 24;
-      // What is begun with little of the day left is begun the day after.
-      if (day - into < Math.min(left, 0.5) - 1e-9) {
+      // What is begun with little of the day left is begun the day after; and what is rolled or brushed in one go is not left half done, where a day is enough.
+      if (day - into < Math.min(left, sheets > 0 ? 0.5 : day) - 1e-9) {
         clock = (Math.floor(clock / 24) + 1) * 24;
         continue;
       }
@@ -103,7 +105,7 @@ export function planDays(paints: readonly Paint[], job: Job, { placements, tape 
           SETTING_UP + sheets * placement + between + (at === 0 ? tapeTime : 0),
           sheets,
         );
-        clock += betweenColours;
+        clock += at < use.coats - 1 ? recoat : betweenColours;
       }
     }
   }
@@ -120,5 +122,6 @@ export function planDays(paints: readonly Paint[], job: Job, { placements, tape 
     rugs: dayOf(Math.max(RUGS, time.walk ?? 0)),
     recoat,
     placement,
+    working: day,
   };
 }

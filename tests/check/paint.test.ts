@@ -1,8 +1,7 @@
 import { beforeAll, expect, test } from 'vitest';
-import paint from '../../src/check/claims/paint.ts';
-import { fileSet } from '../../src/check/file-set.ts';
 import { checkFiles } from '../../src/check/index.ts';
 import { makeFiles } from '../../src/pipeline.ts';
+import { refutedPaint as refuted } from './support/refuted-paint.ts';
 import { change, changeLayout, changePath, type Files, without } from './support/tamper.ts';
 
 /** A made-up mat with a masked band. */
@@ -26,11 +25,6 @@ beforeAll(async () => {
   if (!made.ok) throw new Error(JSON.stringify(made.issues));
   files = made.value.files;
 });
-
-const refuted = (changed: Files): string[] =>
-  paint(fileSet(changed))
-    .filter(({ holds }) => !holds)
-    .map(({ claim }) => claim);
 
 test('every claim holds, and there are some of each colour', async () => {
   const { claims } = await checkFiles(files);
@@ -129,6 +123,34 @@ test.each<[string, () => Files, string]>([
       all.days.stints.find(({ sheets }: { sheets?: number }) => sheets).sheets -= 1;
     }),
     'sheets are laid as often over all days as the layout has them',
+  ],
+  [
+    'a tool that keeps less than it does',
+    paints((of) => {
+      of('rust').uses[0].tool = 'brush';
+    }),
+    'what the tool keeps of rust on the pattern is reckoned with',
+  ],
+  [
+    'less tape',
+    paints((_, all) => {
+      all.tape.length *= 0.998;
+    }),
+    'there is tape for all edges that are masked',
+  ],
+  [
+    'no tape',
+    paints((_, all) => {
+      delete all.tape;
+    }),
+    'there is tape for all edges that are masked',
+  ],
+  [
+    'a roll too few',
+    paints((_, all) => {
+      all.tape.roll = all.tape.length;
+    }),
+    'the rolls of tape are enough, and none too many',
   ],
   [
     'walked on too early',

@@ -3,27 +3,45 @@ interface Tin {
   price: number;
 }
 
+/** Tins that were bought: what they cost, how many they are, and what they hold, ml. */
+export interface Bought {
+  cost: number;
+  count: number;
+  held: number;
+}
+
 /** Sums looked at before it is given up. */
 const MOST = 20_000;
 
+/** To a millionth, so that the same prices in another order are the same cost. */
+const rounded = (value: number, of: number): number => Math.round(value * of) / of;
+
+const before = (a: Bought, b: Bought): boolean =>
+  a.cost !== b.cost ? a.cost < b.cost : a.count !== b.count ? a.count < b.count : a.held < b.held;
+
 /**
- * What tins that hold at least so much cost at the least: sums are built up from the cheapest on until one is enough.
+ * The cheapest tins that hold at least so much, of those the fewest, of those with the least over: sums are built up in that order until one is enough.
  * @returns nothing where that takes too long
  */
-export function cheapest(need: number, tins: readonly Tin[]): number | undefined {
-  const open = new Map<number, number>([[0, 0]]);
+export function bestTins(need: number, tins: readonly Tin[]): Bought | undefined {
+  const open = new Map<number, Bought>([[0, { cost: 0, count: 0, held: 0 }]]);
   const done = new Set<number>();
   while (open.size > 0 && done.size < MOST) {
-    let [at, cost] = [-1, Number.POSITIVE_INFINITY];
-    for (const [sum, price] of open) if (price < cost) [at, cost] = [sum, price];
-    if (at >= need * (1 - 1e-9)) return cost;
-    open.delete(at);
-    done.add(at);
+    let next: Bought | undefined;
+    for (const one of open.values()) if (!next || before(one, next)) next = one;
+    const { cost, count, held } = next!;
+    if (held >= need * (1 - 1e-9)) return next;
+    open.delete(held);
+    done.add(held);
     for (const { size, price } of tins) {
       // To a ten-thousandth of a ml, so that the same tins in another order are the same sum.
-      const sum = Math.round((at + size) * 1e4) / 1e4;
-      if (!done.has(sum) && cost + price < (open.get(sum) ?? Number.POSITIVE_INFINITY)) open.set(sum, cost + price);
+      const more = { cost: rounded(cost + price, 1e6), count: count + 1, held: rounded(held + size, 1e4) };
+      const known = open.get(more.held);
+      if (!done.has(more.held) && (!known || before(more, known))) open.set(more.held, more);
     }
   }
   return undefined;
 }
+
+/** What tins that hold at least so much cost at the least. */
+export const cheapest = (need: number, tins: readonly Tin[]): number | undefined => bestTins(need, tins)?.cost;

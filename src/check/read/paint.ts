@@ -17,6 +17,7 @@ const paint = z.object({
         area: size,
         coats: count.max(10),
         covers: z.array(above).max(10),
+        tool: z.enum(['brush', 'roller', 'foam']),
         loss: z.number().min(0).max(0.9),
         ml: size,
       }),
@@ -32,16 +33,26 @@ const paint = z.object({
     .optional(),
   offered: z.array(tin).max(10).optional(),
   cost: size.optional(),
+  surplus: size.optional(),
 });
 
 const entry = z.object({
   reserve: z.number().min(0).max(1),
   panels: count.min(1),
   paints: z.array(paint).min(1).max(100),
-  films: z.object({ count }).optional(),
+  films: z.object({ count, across: above, along: above }).optional(),
+  tape: z.object({ length: above, roll: above, width: above, rolls: count.min(1) }).optional(),
+  canvas: z.object({ roll: above, buy: above }).optional(),
   days: z.object({
-    stints: z.array(z.object({ day: count.min(1), sheets: count.optional() })).max(10_000),
+    stints: z
+      .array(z.object({ day: count.min(1), what: z.string(), hours: above, sheets: count.optional() }))
+      .max(10_000),
     walk: count,
+    furniture: count,
+    rugs: count,
+    recoat: size,
+    placement: size,
+    working: above.max(24),
   }),
 });
 
@@ -65,8 +76,10 @@ export function readPaintEntry(text: string): Read<PaintEntry | undefined> {
 const HEAD =
   'paint,kind,ground_mm2,ground_coats,pattern_mm2,pattern_coats,used_ml,needed_ml,on_hand_ml,buy_ml,tins,cost';
 
-/** The rows of paint.csv: name, kind, and the numbers from the area of the ground to what is to buy. */
-export function readPaintTable(text: string): Read<{ name: string; kind: string; numbers: number[]; cost: string }[]> {
+/** The rows of paint.csv: name, kind, the numbers from the area of the ground to what is to buy, the tins and their cost. */
+export function readPaintTable(
+  text: string,
+): Read<{ name: string; kind: string; numbers: number[]; tins: string; cost: string }[]> {
   const table = readTable(text);
   if (!table.ok) return table;
   const [head, ...rows] = table.value;
@@ -74,6 +87,12 @@ export function readPaintTable(text: string): Read<{ name: string; kind: string;
   const odd = rows.findIndex((row) => row.length !== head.length);
   if (odd >= 0) return refuse(`row ${odd + 2} has ${rows[odd]!.length} fields, not ${head.length}`);
   return read(
-    rows.map((row) => ({ name: row[0]!, kind: row[1]!, numbers: row.slice(2, 10).map(Number), cost: row[11]! })),
+    rows.map((row) => ({
+      name: row[0]!,
+      kind: row[1]!,
+      numbers: row.slice(2, 10).map(Number),
+      tins: row[10]!,
+      cost: row[11]!,
+    })),
   );
 }

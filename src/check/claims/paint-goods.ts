@@ -1,0 +1,69 @@
+import { type Claim, equal, stated, unproven } from '../claim.ts';
+import type { FileSet } from '../file-set.ts';
+import { flat } from '../measure/flat.ts';
+import { isTaped } from '../read/layout.ts';
+import { type PaintEntry, readPaintEntry } from '../read/paint.ts';
+import { type Plan, readPlan } from '../read/plan.ts';
+import { type Read, reading } from '../read/read.ts';
+import { readClothEntry } from '../read/surface-entry.ts';
+
+const FILE = 'layout.json';
+/** As a share of the length. */
+const LENGTH = 1e-3;
+/** Tape that overlaps at corners or is torn off crooked (common practice, no source). */
+const TORN = 1.1;
+
+/** What is bought beside paint: tape along all that is masked, canvas from the roll. */
+export default function paintGoods(set: FileSet): Claim[] {
+  const json = set.text(FILE);
+  const entry = json.ok ? reading(() => readPaintEntry(json.value)) : json;
+  if (!json.ok || !entry.ok || entry.value === undefined) return [];
+  return [...tape(set, entry.value), ...canvas(json.value, entry.value)];
+}
+
+function roundOf(points: readonly number[]): number {
+  let sum = 0;
+  for (let i = 0, j = points.length - 2; i < points.length; j = i, i += 2)
+    sum += Math.hypot(points[i]! - points[j]!, points[i + 1]! - points[j + 1]!);
+  return sum;
+}
+
+function tape(set: FileSet, { tape: told, panels }: PaintEntry): Claim[] {
+  const layout = set.layout();
+  if (!layout.ok) return [];
+  const claim = 'there is tape for all edges that are masked';
+  const text = layout.value.job.surface === 'floor' ? set.text('room.svg') : undefined;
+  const plan: Read<Plan> = text ? (text.ok ? reading(() => readPlan(text.value)) : text) : set.plan();
+  if (!plan.ok) return [unproven(FILE, claim, plan.says)];
+  const masked = plan.value.painted.filter((piece) => isTaped(piece, layout.value.taped));
+  const long = masked.reduce((sum, { outline }) => sum + roundOf(flat(outline, 0.1)), 0) * panels;
+  const length = told?.length ?? 0;
+  return [
+    stated(
+      FILE,
+      claim,
+      Math.abs(length - long) <= LENGTH * Math.max(length, long),
+      length,
+      `${long.toFixed(1)} mm within 0.1 %`,
+    ),
+    ...(told
+      ? [
+          equal(
+            FILE,
+            'the rolls of tape are enough, and none too many',
+            told.rolls,
+            Math.ceil((length * TORN) / told.roll - 1e-9),
+          ),
+        ]
+      : []),
+  ];
+}
+
+/** The canvas is the first of the choices that the cloth has. */
+function canvas(json: string, { canvas: told }: PaintEntry): Claim[] {
+  const cloth = reading(() => readClothEntry(json));
+  const due = cloth.ok ? cloth.value.choices[0] : undefined;
+  if (!due && !told) return [];
+  const says = (one?: { roll: number; buy: number }) => (one ? `${one.buy} of ${one.roll}` : 'none');
+  return [equal(FILE, 'the canvas to buy is that of the cloth', says(told), says(due))];
+}
