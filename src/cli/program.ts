@@ -3,10 +3,13 @@ import { version } from '../../package.json';
 import { addCheck } from './check.ts';
 import { addColourways } from './colourways.ts';
 import { addFit } from './fit.ts';
+import { addHouse } from './house.ts';
 import { addMake } from './make.ts';
 import { addMotifs } from './motifs.ts';
 import { addNew } from './new.ts';
+import { addPage } from './page.ts';
 import { addPaint } from './paint.ts';
+import { addPreview } from './preview.ts';
 import { addRefit } from './refit.ts';
 import { addSchema } from './schema.ts';
 
@@ -29,7 +32,20 @@ To start:
   evenfield make hall.job.yaml     writes the stencils, marks and plan under out/
   evenfield check out/hall         proves what was written`,
     );
-  for (const add of [addNew, addFit, addMake, addCheck, addRefit, addPaint, addColourways, addMotifs, addSchema])
+  for (const add of [
+    addNew,
+    addFit,
+    addMake,
+    addCheck,
+    addRefit,
+    addPaint,
+    addColourways,
+    addPreview,
+    addHouse,
+    addPage,
+    addMotifs,
+    addSchema,
+  ])
     add(program);
   return program;
 }

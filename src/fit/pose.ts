@@ -25,7 +25,8 @@ function halvesOf(repeats: Range | undefined): { from: number; to: number } {
   return { from: Math.max(1, Math.ceil(repeats.from * 2)), to: Math.floor(repeats.to * 2) };
 }
 
-function kept(ways: FitWay[][], landing: Job['field']['landing']): FitWay[][] {
+function kept(ways: FitWay[][], wish: Job['field']['landing'], direction: 'across' | 'along'): FitWay[][] {
+  const landing = typeof wish === 'string' ? wish : (wish[direction] ?? 'either');
   return landing === 'either' ? ways : ways.map((list) => list.filter((way) => way.edge === landing));
 }
 
@@ -87,7 +88,7 @@ export function poseProblem(job: Job, site: Site, motifs: Motifs): FitProblem {
       halves: halvesOf(job.field.repeats[direction]),
       pitch: job.field.pitch[direction] ?? OPEN,
       pieces: field.counts?.[direction] ?? 1,
-      ways: kept(waysOf(job, motifs, direction), job.field.landing),
+      ways: kept(waysOf(job, motifs, direction), job.field.landing, direction),
       ...(space === undefined ? {} : { space }),
       datum: direction === 'across' ? 'middle' : 'end',
     };

@@ -25,6 +25,7 @@ import { settleMotif, USUAL_BORDER, USUAL_CORNER } from './settle-motif.ts';
 import type { Wishes } from './shape/shape.ts';
 import { clothOf } from './surface/cloth.ts';
 import { paintOf } from './surface/paint.ts';
+import { previewOf } from './surface/preview.ts';
 import { roomBorderOf, roomSiteOf, roomWay } from './surface/room-border.ts';
 import { lowestStep, stairsOf, stepsOf } from './surface/stairs.ts';
 import type { Path } from './tree.ts';
@@ -193,6 +194,7 @@ export function completeJob(wishes: Wishes, motifs: Motifs, writing: Writing, fi
         }
       : {}),
     ...paintOf(wishes),
+    ...previewOf(wishes),
     stencil: {
       bridge: stencil?.bridge ?? BRIDGE,
       window: stencil?.window ?? WINDOW,

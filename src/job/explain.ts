@@ -74,7 +74,7 @@ function wanted(schema: JsonSchema, path: Path): string {
   const words: string[] = [];
   if (forms.some(({ type }) => type !== undefined && type !== 'object' && type !== 'array')) words.push('one value');
   if (keys.length > 0) words.push(`the keys ${keys.join(', ')}`);
-  if (forms.some(({ type }) => type === 'array')) words.push('a list of such groups');
+  if (forms.some(({ type }) => type === 'array')) words.push(keys.length > 0 ? 'a list of such groups' : 'a list');
   if (forms.some(({ additionalProperties }) => typeof additionalProperties === 'object'))
     words.push('names with a value each');
   return list(words);

@@ -1,8 +1,11 @@
 import type { Part, Turn } from '../motif/motif.ts';
 import type { System, Unit } from '../units/unit.ts';
 import type { PaintWishes } from './paint.ts';
+import type { Corner, Place, Size } from './place.ts';
+import type { PreviewWishes } from './preview.ts';
 
 export { UNITS, type Unit } from '../units/unit.ts';
+export type { Corner, Place, Size } from './place.ts';
 
 /** Allowed values, both ends included, and the one wished for. Lengths in mm, counts and shares plain. */
 export interface Range {
@@ -21,7 +24,6 @@ export const PAINTS = ['water-based', 'oil'] as const;
 
 /** The walls of a room and its corners, named as one stands at the near wall and looks along the work. */
 export type Wall = 'near' | 'right' | 'far' | 'left';
-export type Corner = 'near-left' | 'near-right' | 'far-right' | 'far-left';
 export type Diagonal = 'near-left to far-right' | 'near-right to far-left';
 
 /** An opening by the edges of its casing, each so far along its wall from the corner where it meets the wall `from`. Lengths in mm. */
@@ -30,12 +32,6 @@ export interface Opening {
   from: Wall;
   starts: number;
   ends: number;
-}
-
-/** A place on the floor by its distances from a corner along the two walls that meet there, mm. */
-export interface Place {
-  across: number;
-  along: number;
 }
 
 /** What the work has to stay clear of: a closed outline, its places measured from one corner. */
@@ -104,12 +100,6 @@ export interface RoomBorder {
 export const PAPERS = ['letter', 'A4', 'legal', 'A3', 'tabloid'] as const;
 export type Paper = (typeof PAPERS)[number];
 
-/** How wide and how long, mm. */
-export interface Size {
-  across: number;
-  along: number;
-}
-
 /** A floor cloth as canvas: what is turned under, what it shrinks by, what it is cut from. Lengths in mm. */
 export interface Cloth {
   hem: number;
@@ -141,6 +131,9 @@ export interface Stairs {
   /** Plain strip at the front of a tread. */
   nosing: number;
 }
+
+/** How the pattern may meet the edges of the field. */
+export type LandingWish = 'whole' | 'half' | 'either';
 
 export interface MotifChoice {
   motif: string;
@@ -248,7 +241,7 @@ export interface Job {
     repeats: { across?: Range; along?: Range };
     pitch: { across?: Range; along?: Range };
     stretch: Range;
-    landing: 'whole' | 'half' | 'either';
+    landing: LandingWish | { across?: LandingWish | undefined; along?: LandingWish | undefined };
     alternation?: Alternation;
     /** A motif inside the motif; `size` is its share of the room there. */
     inset?: MotifChoice & { size: number };
@@ -267,6 +260,9 @@ export interface Job {
   /** The same work in other colours, each whole. */
   colourways?: { name: string; colours: Record<Part, string> }[];
   paint?: PaintWishes;
+  /** The house it shares with other jobs: ml that its file has at hand of each colour, `primer` and `clear`, and those of them that the job does not tell itself. */
+  house?: { title: string; onHand: Record<string, number>; shared: string[] };
+  preview?: PreviewWishes;
   stencil: {
     /** Least width of material between two windows, mm. */
     bridge: number;

@@ -4,18 +4,20 @@ import { UNITS, type Unit } from '../units/index.ts';
 import { checkColours } from './check-colours.ts';
 import { checkLettering } from './check-lettering.ts';
 import { checkPairings } from './check-pairings.ts';
+import { checkPreview } from './check-preview.ts';
 import { checkSizes } from './check-sizes.ts';
 import { checkSurface } from './check-surface.ts';
 import { completeJob, settleMotifs } from './complete.ts';
 import { findEmpty } from './empty.ts';
 import { explain, valueAt } from './explain.ts';
-import { type House, readHouse, toldOfHouse, underHouse } from './house.ts';
+import { type House, houseOf, readHouse, toldOfHouse, underHouse } from './house.ts';
 import type { Job } from './job.ts';
 import type { MotifList } from './motif-choice.ts';
 import { drawingsIn } from './own-drawings.ts';
 import { without } from './prune.ts';
-import { type JsonSchema, jobSchema } from './schema.ts';
-import { jobShape, type Wishes } from './shape/shape.ts';
+import type { JsonSchema } from './schema.ts';
+import { keptSchema, keptShape } from './shape/kept.ts';
+import type { Wishes } from './shape/shape.ts';
 import { checkCloth } from './surface/cloth.ts';
 import { checkStairKeys } from './surface/stairs.ts';
 import { type Parsed, type Path, parseTree, type Tree } from './tree.ts';
@@ -40,11 +42,7 @@ export function readJob(text: string, file: string, library: MotifList, house?: 
   const own = parsed.value.tree;
   const tree = shared ? underHouse(own, shared.value) : own;
   const known = [...library, ...drawingsIn(tree)];
-  let made: JsonSchema | undefined;
-  const schema = (): JsonSchema => {
-    made ??= jobSchema(known);
-    return made;
-  };
+  const schema = (): JsonSchema => keptSchema(known);
   const empty = findEmpty(tree, schema);
   const filled = empty.reduce((rest: Tree, { path }) => without(rest, path), tree);
   const { wishes, found } = readWishes(filled, known, schema);
@@ -64,6 +62,7 @@ export function readJob(text: string, file: string, library: MotifList, house?: 
     ...checkPairings(wishes, known),
     ...checkLettering(wishes),
     ...checkColours(wishes, silent(['palette'])),
+    ...checkPreview(wishes),
     ...(motifs.ok ? [] : motifs.issues),
   ].filter((issue) => silent(issue.path) && !told.some((one) => isSlip(one, issue)));
   const all = [...told, ...more];
@@ -71,7 +70,8 @@ export function readJob(text: string, file: string, library: MotifList, house?: 
     const said = house && shared ? toldOfHouse(all, own, shared.value, house.file) : all;
     return bad(...placed(said, parsed.value));
   }
-  return good(completeJob(wishes, motifs.value, writing, file, known));
+  const job = completeJob(wishes, motifs.value, writing, file, known);
+  return good(house && shared ? { ...job, house: houseOf(house, shared.value, own) } : job);
 }
 
 /** Each round leaves out what the one before found; a job is three levels deep, so few are needed. */
@@ -89,10 +89,10 @@ function unitIn(tree: Tree): Unit | undefined {
  */
 function readWishes(tree: Tree, known: MotifList, schema: () => JsonSchema): { wishes: Wishes; found: Issue[] } {
   const bare = unitIn(tree);
-  const whole = jobShape({ known, bare }).safeParse(tree);
+  const whole = keptShape({ known, bare }).safeParse(tree);
   if (whole.success) return { wishes: whole.data, found: [] };
   const found = whole.error.issues.flatMap((issue) => explain(issue, { tree, schema: schema(), known }));
-  const shape = jobShape({ known, bare, partial: true });
+  const shape = keptShape({ known, bare, partial: true });
   let rest = tree;
   let next = found;
   for (let round = 0; round < MOST_ROUNDS; round++) {

@@ -44,7 +44,10 @@ export function smaller(raster: Raster, longSide: number): Raster {
     }
     let to = y * wide * 4;
     for (const { first, weights } of columns) {
-      let [r, g, b, a] = [0, 0, 0, 0];
+      let r = 0;
+      let g = 0;
+      let b = 0;
+      let a = 0;
       for (let n = 0, at = first * 4; n < weights.length; n++, at += 4) {
         const weight = weights[n]!;
         r += weight * band[at]!;

@@ -34,13 +34,17 @@ function sayPlace(
   return `Row ${refit.row} ends, ${by}, ${left ? `${left} its place` : 'in its place'} at the left edge and ${right ? `${right} its place` : 'in its place'} at the right edge.`;
 }
 
-/** What a re-fit comes to, in a few plain lines. */
+/**
+ * What a re-fit comes to, in a few plain lines.
+ * @param choosing how so many rows are asked for, after a sentence that names them
+ */
 export function sayRefit(
   refit: Refit,
   rows: Rows,
   step: number,
   write: (mm: number) => string,
   before?: { entry: Entry; refit: Refit },
+  choosing: (rows: number) => string = (rows) => ` (--over ${rows})`,
 ): string[] {
   const { row, over, change, limit, shows, fewest, remaining, until, should } = refit;
   const lines = [sayPlace(refit, { left: should, right: should }, 'by the layout', step, write)];
@@ -71,8 +75,8 @@ export function sayRefit(
     fewest === undefined
       ? 'Even all the rows that are left are too few to hide it: paint back to an earlier row, or let it show where it is looked at least.'
       : fewest === 1
-        ? 'A single row is enough to hide it (--over 1).'
-        : `It takes ${fewest} rows to hide it (--over ${fewest}).`;
+        ? `A single row is enough to hide it${choosing(1)}.`
+        : `It takes ${fewest} rows to hide it${choosing(fewest)}.`;
   lines.push(`${seen}: the limit is ${percent(limit)}. ${few}`);
   return lines;
 }

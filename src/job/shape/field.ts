@@ -5,6 +5,8 @@ import { countReader, stretchReader } from '../readers.ts';
 import { alternateShape, insetShape } from './laid-over.ts';
 import type { Lengths } from './lengths.ts';
 
+const landing = (description: string) => z.enum(['whole', 'half', 'either']).meta({ description, examples: ['whole'] });
+
 /** `need` decides whether the motif may be missing. */
 export const fieldShape = (
   { size }: Lengths,
@@ -47,10 +49,16 @@ export const fieldShape = (
         '0.97 to 1.03',
       ).optional(),
       landing: z
-        .enum(['whole', 'half', 'either'])
+        .union([
+          landing('How the pattern meets all edges of the field.'),
+          z.strictObject({
+            across: landing('How it meets the left and the right edge. Default: either.').optional(),
+            along: landing('How it meets the near and the far edge. Default: either.').optional(),
+          }),
+        ])
         .meta({
           description:
-            'How the pattern meets the edges of the field: on whole repeats, on half ones, or whichever fits. Default: either.',
+            'How the pattern meets the edges of the field: on whole repeats, on half ones, or whichever fits; one for both ways, or one across and one along. Default: either.',
           examples: ['whole'],
         })
         .optional(),

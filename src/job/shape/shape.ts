@@ -12,6 +12,7 @@ import { medallionShape } from './laid-over.ts';
 import { lengthsIn } from './lengths.ts';
 import { letteringShape } from './lettering.ts';
 import { paintShape } from './paint.ts';
+import { previewShape } from './preview.ts';
 import { printShape } from './print.ts';
 import { overallShape, siteShape } from './site.ts';
 import { stairsShape } from './stairs.ts';
@@ -97,6 +98,7 @@ export function jobShape({ known, bare, partial = false }: ShapeContext) {
       colours: coloursShape().optional(),
       colourways: colourwaysShape().optional(),
       paint: paintShape().optional(),
+      preview: previewShape(lengths).optional(),
       stencil: stencilShape(lengths).optional(),
       print: printShape(lengths).optional(),
     })
