@@ -26,7 +26,7 @@ export default defineConfig({
     // Every core: one that is left free, as is usual, would be half of two.
     maxWorkers: '100%',
     globalSetup: ['tests/cli/build.ts'],
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
+    testTimeout: 180_000,
+    hookTimeout: 300_000,
   },
 });

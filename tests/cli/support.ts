@@ -20,7 +20,7 @@ export function evenfield(cwd: string, words: string[], options: SpawnSyncOption
   const ran = spawnSync(process.execPath, [BUILT, ...words], {
     cwd,
     env,
-    timeout: 60_000,
+    timeout: 150_000,
     killSignal: 'SIGKILL',
     ...options,
     encoding: 'utf8',
