@@ -1,6 +1,8 @@
 import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { deflateRawSync } from 'node:zlib';
+import { Resvg } from '@resvg/resvg-js';
 import { build, defineConfig, type Plugin } from 'vite';
 import { viteSingleFile } from 'vite-plugin-singlefile';
 
@@ -75,11 +77,12 @@ const policy: Plugin = {
         const says = [
           "default-src 'none'",
           `script-src ${scripts.join(' ')} blob:`,
-          'worker-src blob:',
+          "worker-src blob: 'self'",
           "style-src 'unsafe-inline'",
-          'img-src blob: data:',
+          "img-src blob: data: 'self'",
           'font-src data:',
           "connect-src 'none'",
+          "manifest-src 'self'",
           "form-action 'none'",
           "base-uri 'none'",
         ].join('; ');
@@ -89,10 +92,22 @@ const policy: Plugin = {
   },
 };
 
-/** Builds the page: one file that needs no server and no network. */
+/** The icon in the sizes that phones ask for. */
+const icons: Plugin = {
+  name: 'page-icons',
+  generateBundle() {
+    const svg = readFileSync(here('./src/page/public/icon.svg'), 'utf8');
+    for (const size of [192, 512]) {
+      const source = new Resvg(svg, { fitTo: { mode: 'width', value: size } }).render().asPng();
+      this.emitFile({ type: 'asset', fileName: `icon-${size}.png`, source });
+    }
+  },
+};
+
+/** Builds the page: one file that needs no server and no network. The files beside it only serve to install it from a web server. */
 export default defineConfig({
   root: here('./src/page'),
-  plugins: [instead, engine, viteSingleFile({ removeViteModuleLoader: true }), policy],
+  plugins: [instead, engine, viteSingleFile({ removeViteModuleLoader: true }), policy, icons],
   build: { outDir: here('./dist/page'), emptyOutDir: true, target: 'es2022', minify: true },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
 });

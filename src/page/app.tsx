@@ -1,5 +1,8 @@
+import { Floor } from './floor/floor.tsx';
+import { onFloor } from './floor/open.ts';
 import { Head } from './head/head.tsx';
 import { Colours } from './parts/colours/colours.tsx';
+import { Elsewhere } from './parts/elsewhere.tsx';
 import { Files } from './parts/files/files.tsx';
 import { Fit } from './parts/fit/fit.tsx';
 import { Marks } from './parts/marks/marks.tsx';
@@ -10,8 +13,9 @@ import { Stencil } from './parts/stencil/stencil.tsx';
 import { Plan } from './plan/plan.tsx';
 import { broken } from './state/answer.ts';
 
-/** The job card, and the plan lying beside it. */
+/** The job card, and the plan lying beside it; on the floor the marks alone. */
 export function App() {
+  if (onFloor.value) return <Floor />;
   return (
     <div class="bench">
       <Head />
@@ -21,6 +25,7 @@ export function App() {
             <p>Something in the tool broke, not in your job: {broken.value.split('\n')[0]}</p>
           </div>
         )}
+        <Elsewhere />
         <Room />
         <Fit />
         <Pattern />

@@ -1,9 +1,26 @@
 import { render } from 'preact';
 import './style/base.css';
 import { App } from './app.tsx';
+import { takeDropped } from './drop/dropped.ts';
+import { takeKeys } from './head/keys.ts';
+import { letInstall } from './install.ts';
 import { keepLooking } from './state/answer.ts';
 import { beginFirst } from './state/first.ts';
+import { goOnWithGiven } from './state/given.ts';
+import { goOnWithKept, keepSteps } from './state/keep.ts';
+import { takeLinks } from './state/open-link.ts';
+import { takeServed } from './state/served.ts';
+import { makeWhenWanted } from './state/wanted.ts';
 
+takeKeys();
+takeDropped();
 render(<App />, document.getElementById('page')!);
-await beginFirst();
+const wasKept = await goOnWithKept();
+if (!wasKept) await beginFirst();
+await goOnWithGiven();
 keepLooking();
+makeWhenWanted();
+await keepSteps();
+await takeServed();
+await takeLinks();
+letInstall();

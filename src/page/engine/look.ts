@@ -7,24 +7,42 @@ import type { Job } from '../../job/job.ts';
 import { faceFinder } from '../../lettering/faces.ts';
 import { scheduleMarks } from '../../marks/marks.ts';
 import type { Schedule } from '../../marks/schedule.ts';
-import { type AnyFitted, type Assets, type Fitted, fitAny } from '../../pipeline.ts';
+import type { AnyFitted, Assets, Fitted } from '../../pipeline.ts';
+import type { RoomLayout } from '../../room-border/layout.ts';
 import type { FittedRoom } from '../../room-pipeline.ts';
 import { viewOf } from '../../site/placed.ts';
+import type { Placing } from '../../site/placing.ts';
 import type { Site } from '../../site/site.ts';
+import { fitOnce } from './fitted.ts';
+import { linesOf, linesOfRoom, type PlanLines } from './plan/lines.ts';
+
+/** The site without what cannot be told from one thread to another. */
+export interface SeenSite extends Omit<Site, 'placing'> {
+  placing?: Omit<Placing, 'into' | 'outOf'>;
+}
 
 /** What the plan shows while one types: the work as it is painted, bridges left out, and every mark. Lengths in mm. */
 export interface Look {
   job: Job;
-  site: Site;
+  site: SeenSite;
   /** Best first; `chosen` is the place of the one that is drawn. */
-  layouts: { says: string; layout?: Layout }[];
+  layouts: { says: string; layout?: Layout; room?: RoomLayout }[];
   chosen: number;
   searched: number;
   drawing: Drawing;
   schedule: Schedule;
+  /** What the plan shows over the painted work. */
+  lines: PlanLines;
 }
 
-const ASKED = 10;
+/** So many layouts are listed. */
+export const ASKED = 10;
+
+function seenSite({ placing, ...site }: Site): SeenSite {
+  if (!placing) return site;
+  const { into: _, outOf: __, ...seen } = placing;
+  return { ...site, placing: seen };
+}
 
 async function ofRectangle(fitted: Fitted, chosen: number, assets?: Assets): Promise<Result<Look>> {
   const { job, site, motifs, fit } = fitted;
@@ -35,12 +53,14 @@ async function ofRectangle(fitted: Fitted, chosen: number, assets?: Assets): Pro
   const laid = floor && (await import('../../compose/floor.ts'));
   const drawing = drawn.value;
   if (floor && laid) drawing.marked = laid.markedOn(floor, layout, motifs.field);
+  const view = viewOf(site, job, layout);
   const { scheduleFloor } = await import('../../marks/floor/schedule.ts');
   const schedule = floor
     ? scheduleFloor(layout, job, floor, motifs.field)
-    : scheduleMarks(layout, job, motifs, drawing.lettering, viewOf(site, job, layout));
+    : scheduleMarks(layout, job, motifs, drawing.lettering, view);
   const layouts = fit.layouts.map((one) => ({ says: one.says, layout: one }));
-  return good({ job, site, layouts, chosen, searched: fit.searched, drawing, schedule });
+  const lines = linesOf({ job, layout, drawing, site, schedule, view });
+  return good({ job, site: seenSite(site), layouts, chosen, searched: fit.searched, drawing, schedule, lines });
 }
 
 async function ofRoom(fitted: FittedRoom, chosen: number): Promise<Result<Look>> {
@@ -50,13 +70,14 @@ async function ofRoom(fitted: FittedRoom, chosen: number): Promise<Result<Look>>
   const layout = fit.layouts[chosen]!;
   const drawing = await composeRoom(outline, layout, job, motifs, asDrawn);
   const schedule = scheduleRoom(outline, layout, job, motifs);
-  const layouts = fit.layouts.map(({ says }) => ({ says }));
-  return good({ job, site, layouts, chosen, searched: fit.searched, drawing, schedule });
+  const layouts = fit.layouts.map((room) => ({ says: room.says, room }));
+  const lines = linesOfRoom({ job, layout, outline, drawing, schedule });
+  return good({ job, site: seenSite(site), layouts, chosen, searched: fit.searched, drawing, schedule, lines });
 }
 
 /** Fits a job and draws the layout that is chosen, counted from 0; the last of them where there are fewer. */
 export async function lookAt(text: string, chosen: number, assets?: Assets): Promise<Result<Look>> {
-  const fitted = await fitAny(text, 'the job', ASKED, assets);
+  const fitted = await fitOnce(text, ASKED, assets);
   if (!fitted.ok) return fitted;
   const any: AnyFitted = fitted.value;
   const at = Math.min(chosen, any.value.fit.layouts.length - 1);

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { RoundNote } from '../round/note.tsx';
 import { fold, folded, goOn, PARTS, type PartKey } from '../state/folded.ts';
 
 /** One part of the job card. `line` is all that is seen of it once it is folded. */
@@ -28,6 +29,7 @@ export function Part({
           <span class="line">{line}</span>
         </button>
       </h2>
+      <RoundNote part={part} />
       {!away && (
         <div class="body" id={`body-${part}`}>
           {children}

@@ -1,13 +1,19 @@
 import { batch, computed, effect, signal } from '@preact/signals';
 import type { Issue } from '../../issue.ts';
-import { engine } from '../engine/client.ts';
+import { engine, maker } from '../engine/client.ts';
 import type { Look } from '../engine/look.ts';
-import type { Ask, MadeFiles } from '../engine/protocol.ts';
-import { base, chosen, tree } from './job.ts';
+import type { Ask } from '../engine/ask.ts';
+import type { MadeFiles } from '../engine/protocol.ts';
+import type { Told } from '../engine/told.ts';
+import { base, chosen, file, tree } from './job.ts';
 import type { Path } from './tree.ts';
 
 /** The last plan that could be drawn; it stays while what is typed cannot be read. */
 export const look = signal<Look | undefined>(undefined);
+/** What is told of that plan: marks, square checks, cautions. */
+export const told = signal<Told | undefined>(undefined);
+/** Files that the job names and that were not given yet, by their paths. */
+export const missing = signal<readonly string[]>([]);
 /** What is wrong with the job as it stands. */
 export const issues = signal<readonly Issue[]>([]);
 /** The job file as it stands. */
@@ -33,6 +39,8 @@ async function work(): Promise<void> {
         text.value = answer.text;
         issues.value = answer.look.ok ? [] : answer.look.issues;
         if (answer.look.ok) look.value = answer.look.value;
+        if (answer.told) told.value = answer.told;
+        missing.value = answer.missing;
         broken.value = '';
       });
     } catch (error) {
@@ -52,6 +60,7 @@ export function keepLooking(): void {
 
 /** Asks again of the same job, after a file that it names was given. */
 export function lookAgain(): void {
+  madeOf.value = '';
   waiting = { base: base.value, tree: tree.value, chosen: chosen.value };
   void work();
 }
@@ -72,20 +81,28 @@ export const notMade = signal<readonly Issue[]>([]);
 export const making = signal(false);
 /** The job that `made` is of. */
 const madeOf = signal('');
-export const isMade = computed(() => made.value !== undefined && madeOf.value === `${chosen.value}\n${text.value}`);
+/** Whether it was tried to make the job as it stands, with or without success. */
+export const isTried = computed(() => madeOf.value === `${chosen.value}\n${text.value}`);
+export const isMade = computed(() => made.value !== undefined && isTried.value);
 
 /** Makes every file of the job as it stands. */
 export async function makeAll(): Promise<void> {
   if (making.value) return;
   making.value = true;
-  const ask: Ask = { base: base.value, tree: tree.value, chosen: chosen.value };
+  const rank = chosen.value;
+  const ask: Ask = {
+    base: base.value,
+    tree: tree.value,
+    chosen: isDrawn.value ? look.value!.chosen : rank,
+    file: file.value,
+  };
   try {
-    const answer = await engine.make(ask);
+    const answer = await maker().make(ask);
     batch(() => {
       notMade.value = answer.made.ok ? [] : answer.made.issues;
       made.value = answer.made.ok ? answer.made.value : undefined;
       proofs.value = answer.proofs;
-      madeOf.value = `${ask.chosen}\n${answer.text}`;
+      madeOf.value = `${rank}\n${answer.text}`;
       broken.value = '';
     });
   } catch (error) {

@@ -1,27 +1,28 @@
 import { batch, computed, signal } from '@preact/signals';
 import type { Tree } from '../../job/tree.ts';
-import type { JobTree } from '../engine/protocol.ts';
+import type { JobTree } from '../engine/ask.ts';
+import { sayPlace, sayPlaces } from './did.ts';
+import { followed, NOTHING, type Step } from './history.ts';
 import { type Path, withValue } from './tree.ts';
 
-/** One state of the work: what the job says, and which layout is chosen, counted from 0. Never changed, only followed by another. */
-export interface Step {
-  tree: JobTree;
-  chosen: number;
-  /** What was changed to come here, so that letters typed one after the other are one step. */
-  by: string;
-}
+export type { Step };
 
-/** The file that the job began as; its notes are kept. */
-export const base = signal('');
 /** Everything that was done, and where we are in it. */
-export const steps = signal<readonly Step[]>([{ tree: {}, chosen: 0, by: '' }]);
+export const steps = signal<readonly Step[]>([NOTHING]);
 export const at = signal(0);
 
 export const now = computed<Step>(() => steps.value[at.value]!);
+/** The file that the job began as; its notes are kept. */
+export const base = computed<string>(() => now.value.base);
+/** What that file is called; `''` where there was none. */
+export const file = computed<string>(() => now.value.file);
 export const tree = computed<JobTree>(() => now.value.tree);
 export const chosen = computed<number>(() => now.value.chosen);
 export const canUndo = computed(() => at.value > 0);
 export const canRedo = computed(() => at.value < steps.value.length - 1);
+/** What undo and redo would change, in words. */
+export const undoes = computed(() => (canUndo.value ? now.value.did : ''));
+export const redoes = computed(() => steps.value[at.value + 1]?.did ?? '');
 
 /** The field that is being typed in; leaving it ends the step. */
 let typing = '';
@@ -30,38 +31,41 @@ export function endStep(): void {
   typing = '';
 }
 
-function follow(step: Step): void {
-  const { by } = step;
+function follow(change: Partial<Step>): void {
+  const line = followed({ steps: steps.value, at: at.value }, { ...now.value, by: '', ...change }, typing);
+  typing = change.by ?? '';
   batch(() => {
-    const before = steps.value.slice(0, at.value + 1);
-    if (by !== '' && by === typing && before.length > 1 && before.at(-1)!.by === by) before.pop();
-    typing = by;
-    steps.value = [...before, step];
-    at.value = before.length;
+    steps.value = line.steps;
+    at.value = line.at;
   });
 }
 
 /** Says something in the job, or with `undefined` says it no longer. */
 export function say(path: Path, value: Tree | undefined): void {
-  follow({ tree: withValue(tree.value, path, value), chosen: chosen.value, by: path.join('.') });
+  follow({ tree: withValue(tree.value, path, value), by: path.join('.'), did: sayPlace(path) });
 }
 
-/** Several things at once, as one step. */
-export function sayAll(changes: readonly (readonly [Path, Tree | undefined])[]): void {
+/**
+ * Several things at once, as one step.
+ * @param did what that is, in words that stand after `Undo:`
+ * @param by what is slid or typed in; as long as that goes on it stays one step
+ */
+export function sayAll(changes: readonly (readonly [Path, Tree | undefined])[], did?: string, by = ''): void {
   const said = changes.reduce((whole, [path, value]) => withValue(whole, path, value), tree.value);
-  follow({ tree: said, chosen: chosen.value, by: '' });
+  follow({ tree: said, by, did: did ?? sayPlaces(changes.map(([path]) => path)) });
 }
 
 export function choose(rank: number): void {
-  follow({ tree: tree.value, chosen: rank, by: '' });
+  follow({ chosen: rank, did: 'the layout chosen' });
 }
 
-/** Begins with another job. What was done before can still be gone back to. */
-export function begin(file: string, read: JobTree): void {
-  batch(() => {
-    base.value = file;
-    follow({ tree: read, chosen: 0, by: '' });
-  });
+/**
+ * Begins with another job. What was done before can still be gone back to.
+ * @param text the job file
+ * @param name what that file is called
+ */
+export function begin(text: string, read: JobTree, name = '', did = 'opening another job'): void {
+  follow({ base: text, file: name, tree: read, chosen: 0, did });
 }
 
 export function undo(): void {

@@ -1,9 +1,10 @@
 import type { Tree } from '../../job/tree.ts';
-import type { JobTree } from '../engine/protocol.ts';
+import type { JobTree } from '../engine/ask.ts';
 
 export type Path = readonly (string | number)[];
 
-const isBranch = (tree: Tree | undefined): tree is JobTree =>
+/** Whether a value has keys of its own. */
+export const isBranch = (tree: Tree | undefined): tree is JobTree =>
   typeof tree === 'object' && tree !== null && !Array.isArray(tree);
 
 /** What stands at a path; nothing where the job says nothing there. */

@@ -1,27 +1,61 @@
-import { Choice, Line } from '../../fields/field.tsx';
+import './room.css';
+import type { JSX } from 'preact';
+import { SURFACES, type Surface } from '../../../job/job.ts';
+import { Choice, Line, Wrong } from '../../fields/field.tsx';
+import { look } from '../../state/answer.ts';
+import { tree } from '../../state/job.ts';
+import { textAt } from '../../state/tree.ts';
 import { Part } from '../part.tsx';
+import { Cloth } from './cloth.tsx';
+import { Example } from './example.tsx';
+import { KindOfWork } from './kind.tsx';
+import { Floor, Rug } from './rug.tsx';
+import { Runner } from './runner.tsx';
+import { Stairs } from './stairs.tsx';
+import { saysRoom } from './summary.ts';
+import { Walls } from './walls.tsx';
 
+const MEASURED: Record<Surface, () => JSX.Element> = {
+  runner: Runner,
+  rug: Rug,
+  'floor-cloth': Cloth,
+  floor: Floor,
+  'room-border': Walls,
+  stairs: Stairs,
+};
+
+const isSurface = (text: string): text is Surface => (SURFACES as readonly string[]).includes(text);
+
+/** What kind of work it is, and what is measured for it. */
 export function Room() {
+  const surface = textAt(tree.value, ['surface']);
+  const Measured = isSurface(surface) ? MEASURED[surface] : undefined;
   return (
-    <Part part="room" title="The room" line="" onward="The room is measured">
-      <Line path={['title']} label="What you call it" example="Back passage" />
-      <Choice
-        path={['units']}
-        label="A number without a unit is in"
-        options={[
-          ['in', 'inches'],
-          ['cm', 'centimetres'],
-          ['mm', 'millimetres'],
-        ]}
-      />
-      <Line path={['site', 'run']} kind="length" label="From threshold to threshold" example={`17' 9 7/16"`} />
-      <Line
-        path={['site', 'openings', 'near']}
-        kind="length"
-        label="Near opening, over its casing"
-        example={'31 1/4"'}
-      />
-      <Line path={['site', 'openings', 'far']} kind="length" label="Far opening, over its casing" example={'28 3/8"'} />
+    <Part part="room" title="The room" line={saysRoom(look.value, surface)} onward="The room is measured">
+      <Example />
+      <KindOfWork />
+      {Measured && (
+        <>
+          <div class="pair">
+            <Line path={['title']} label="What you call it" example="Back passage" />
+            <Choice
+              path={['units']}
+              label="A number without a unit is in"
+              options={[
+                ['in', 'inches'],
+                ['cm', 'centimetres'],
+                ['mm', 'millimetres'],
+              ]}
+            />
+          </div>
+          <p class="plainly">
+            Write lengths as you would on paper: 12' 6 3/8", 12 ft 6 3/8 in, 150.4 cm or 3 m. Each is read back in
+            inches and in millimetres.
+          </p>
+          <Measured />
+          <Wrong path={['site']} />
+        </>
+      )}
     </Part>
   );
 }

@@ -1,0 +1,131 @@
+import type { Drawing } from '../../compose/drawing.ts';
+import { asDrawn } from '../../compose/finish.ts';
+import { composeWork } from '../../compose/work.ts';
+import type { Box, Piece, Point } from '../../geometry/path.ts';
+import type { Job } from '../../job/job.ts';
+import { faceFinder } from '../../lettering/faces.ts';
+import type { Assets } from '../../pipeline.ts';
+import { outlineOf } from '../../site/walls.ts';
+import { fitOnce } from './fitted.ts';
+import { ASKED } from './look.ts';
+
+/** A layout as it is painted, small; all layouts of a job to one scale. */
+export interface Small {
+  picture: ImageBitmap;
+  /** It lies on its side, the near end at the left. */
+  turned: boolean;
+}
+
+/** Work that is so much longer than wide is laid on its side. */
+const LONG = 1.5;
+
+type Pen = OffscreenCanvasRenderingContext2D;
+
+function outline(pieces: readonly Piece[]): Path2D {
+  const path = new Path2D();
+  for (const piece of pieces)
+    for (const { start, sides } of piece) {
+      path.moveTo(...start);
+      for (const side of sides)
+        if (side.kind === 'line') path.lineTo(...side.to);
+        else path.bezierCurveTo(...side.out, ...side.into, ...side.to);
+      path.closePath();
+    }
+  return path;
+}
+
+function ring(points: readonly Point[]): Path2D {
+  const path = new Path2D();
+  for (const [at, point] of points.entries())
+    if (at === 0) path.moveTo(...point);
+    else path.lineTo(...point);
+  path.closePath();
+  return path;
+}
+
+/** What there is to paint, inside which outline and clear of what. */
+interface Scene {
+  job: Job;
+  drawing: Drawing;
+  box: Box;
+  floor?: Point[];
+  clear: Point[][];
+}
+
+async function sceneOf(
+  text: string,
+  rank: number,
+  assets: Assets,
+): Promise<{ scene: Scene; most: number } | undefined> {
+  const fitted = await fitOnce(text, ASKED, assets);
+  if (!fitted.ok) return undefined;
+  const { kind, value } = fitted.value;
+  const size = ({ left, right, top, bottom }: Box): number => Math.max(right - left, bottom - top);
+  if (kind === 'room border') {
+    const layout = value.fit.layouts[rank];
+    if (!layout) return undefined;
+    const { composeRoom } = await import('../../room-border/compose.ts');
+    const { job, outline: room, motifs } = value;
+    const drawing = await composeRoom(room, layout, job, motifs, asDrawn);
+    const scene = { job, drawing, box: room.box, floor: room.walls.map(({ start }) => start), clear: [] };
+    return { scene, most: size(room.box) };
+  }
+  const layout = value.fit.layouts[rank];
+  if (!layout) return undefined;
+  const { job, site, motifs } = value;
+  const drawn = await composeWork(layout, job, motifs, faceFinder(assets), asDrawn);
+  if (!drawn.ok) return undefined;
+  const { floor } = site;
+  if (floor) {
+    const corners = outlineOf(floor.painted);
+    const [xs, ys] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
+    const box = { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+    const clear = floor.obstacles.map((one) => one.outline);
+    return { scene: { job, drawing: drawn.value, box, floor: corners, clear }, most: size(box) };
+  }
+  const most = Math.max(...value.fit.layouts.map(({ work }) => Math.max(work.across, work.along)));
+  return { scene: { job, drawing: drawn.value, box: drawn.value.work, clear: [] }, most };
+}
+
+function paint(pen: Pen, { job, drawing, box, floor, clear }: Scene): void {
+  const colour = (part: keyof Job['colours']): string => job.palette[job.colours[part]]!;
+  if (floor) pen.clip(ring(floor));
+  pen.fillStyle = colour('ground');
+  pen.fillRect(box.left, box.top, box.right - box.left, box.bottom - box.top);
+  for (const { pieces, part, at } of drawing.regions) {
+    const shape = outline(pieces);
+    pen.fillStyle = colour(part);
+    for (let n = 0; n < at.length; n += 2) {
+      pen.translate(at[n]!, at[n + 1]!);
+      pen.fill(shape);
+      pen.translate(-at[n]!, -at[n + 1]!);
+    }
+  }
+  pen.globalCompositeOperation = 'destination-out';
+  for (const one of clear) pen.fill(ring(one));
+}
+
+/**
+ * A small picture of one layout, counted from 0.
+ * @param long pixels of the longest side of the largest layout
+ * @returns nothing where there is no such layout, or no way to draw here
+ */
+export async function smallOf(text: string, rank: number, long: number, assets: Assets): Promise<Small | undefined> {
+  if (typeof OffscreenCanvas === 'undefined') return undefined;
+  const found = await sceneOf(text, rank, assets);
+  if (!found) return undefined;
+  const { scene, most } = found;
+  const { box } = scene;
+  const [across, along] = [box.right - box.left, box.bottom - box.top];
+  const scale = long / most;
+  const turned = along > LONG * across;
+  const [wide, high] = turned ? [along, across] : [across, along];
+  const canvas = new OffscreenCanvas(Math.max(1, Math.round(wide * scale)), Math.max(1, Math.round(high * scale)));
+  const pen = canvas.getContext('2d')!;
+  pen.translate(canvas.width / 2, canvas.height / 2);
+  pen.scale(scale, scale);
+  if (turned) pen.rotate(Math.PI / 2);
+  pen.translate(-(box.left + box.right) / 2, -(box.top + box.bottom) / 2);
+  paint(pen, scene);
+  return { picture: canvas.transferToImageBitmap(), turned };
+}

@@ -1,0 +1,70 @@
+import './wrong.css';
+import type { Issue } from '../../issue.ts';
+import type { Offer } from '../engine/offers/offer.ts';
+import { offersFor, take } from '../state/offers.ts';
+import type { Path } from '../state/tree.ts';
+import { issuesLeftAt, useShown } from './shown.ts';
+
+/** The button goes with its issue, so the keyboard goes on at the field, or at the head of the part. */
+function takeAndStay(offer: Offer, button: HTMLElement): void {
+  const home =
+    button.closest('.field')?.querySelector<HTMLElement>('input, select') ??
+    button.closest('.part')?.querySelector<HTMLElement>('h2 button');
+  take(offer);
+  requestAnimationFrame(() => home?.focus());
+}
+
+const ended = (says: string): string => (/[.!?]$/.test(says) ? says : `${says}.`);
+const capital = (says: string): string => says.charAt(0).toUpperCase() + says.slice(1);
+
+/** Nothing is wrong where something is only not there yet. */
+export const isDue = ({ code }: Issue): boolean => code === 'job/missing' || code === 'job/no-value';
+
+/** What is still to be told, in words without a key of the job file. */
+function Due({ issue: { code, path, says } }: { issue: Issue }) {
+  const bare = code === 'job/no-value' || / is missing$/.test(says) || / is missing;/.test(says);
+  const name = String(path.at(-1));
+  return <p>{bare ? `Still to write${/^\d+$/.test(name) ? '' : `: ${name}`}.` : capital(ended(says))}</p>;
+}
+
+/** One issue, what to write instead, and what would help as buttons; with `offers`, what each of them leads to is told too. */
+export function IssueSaid({ issue, offers: led = false }: { issue: Issue; offers?: boolean }) {
+  const found = offersFor(issue);
+  if (isDue(issue)) return <Due issue={issue} />;
+  return (
+    <div class="issue">
+      <p>
+        {capital(ended(issue.says))}{' '}
+        {issue.hint && found.length === 0 && <span class="hint">Try: {ended(issue.hint)}</span>}
+      </p>
+      {found.length > 0 && (
+        <ul class={led ? 'offers led' : 'offers'}>
+          {found.map((offer) => (
+            <li key={offer.says}>
+              <button type="button" onClick={({ currentTarget }) => takeAndStay(offer, currentTarget)}>
+                {offer.says}
+              </button>
+              {led && offer.leads && <p>{capital(offer.leads)}.</p>}
+            </li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}
+
+/**
+ * What is wrong at a place of the job, each with what to write instead, and as buttons what was tried and helps. Issues that a field further below shows
+ * are left to it.
+ */
+export function Wrong({ path, id }: { path: Path; id?: string }) {
+  useShown(path);
+  const wrong = issuesLeftAt(path);
+  return (
+    <div class={wrong.length === 0 ? '' : wrong.every(isDue) ? 'due' : 'wrong'} id={id} role="status">
+      {wrong.map((issue) => (
+        <IssueSaid key={issue.says} issue={issue} />
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,30 @@
+import { writeTape } from '../../units/index.ts';
+import { look } from '../state/answer.ts';
+import type { FloorLine, Stop } from './walk.ts';
+
+export const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const ended = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
+export const sentence = (text: string): string => upper(ended(text));
+
+/** `across-left` as one says it. */
+export const spoken = (line: Pick<FloorLine, 'name'>): string => line.name.replaceAll('-', ' ');
+
+/** A length as the tape of this job shows it; no line ends within it. */
+export function tape(mm: number): string {
+  const { job, schedule } = look.value!;
+  return writeTape(mm, job.units, schedule.step).replaceAll(' ', '\u00a0');
+}
+
+/** What is done at a stop, as one reads it in passing. */
+export function sayStop(stop: Stop): string {
+  switch (stop.kind) {
+    case 'line':
+      return `hold the tape at ${stop.line.datum}`;
+    case 'mark':
+      return `${tape(stop.mark.reads)}, ${stop.mark.for}`;
+    case 'task':
+      return stop.title.charAt(0).toLowerCase() + stop.title.slice(1);
+    case 'check':
+      return `is it square? ${tape(stop.check.reads)}`;
+  }
+}

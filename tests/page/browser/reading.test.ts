@@ -1,0 +1,137 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { drawn, useBrowser } from './opened.ts';
+import { STATES } from './states.ts';
+
+// Success criteria of WCAG 2.2 by their numbers.
+
+const around = useBrowser();
+
+/** What runs out of the window sideways, and text that is cut off. */
+const cutOff = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const found: string[] = [];
+    const { scrollWidth, clientWidth } = document.documentElement;
+    if (scrollWidth > clientWidth) found.push(`the page is ${scrollWidth} wide in ${clientWidth}`);
+    const told = (element: Element) =>
+      `${element.tagName.toLowerCase()}.${element.className} "${element.textContent?.trim().slice(0, 60)}"`;
+    for (const element of document.querySelectorAll<HTMLElement>('body *')) {
+      if (element.getClientRects().length === 0 || element.closest('.unseen, canvas, svg, [aria-hidden="true"]'))
+        continue;
+      const style = getComputedStyle(element);
+      const box = element.getBoundingClientRect();
+      // What scrolls within itself is reached there.
+      const scrolls = element.parentElement?.closest('[tabindex], iframe');
+      if (box.right > clientWidth + 1 && !scrolls && style.position !== 'fixed')
+        found.push(`${told(element)} ends at ${Math.round(box.right)} of ${clientWidth}`);
+      const hides = (way: string) => way === 'hidden' || way === 'clip';
+      const isOver =
+        (hides(style.overflowX) && element.scrollWidth > element.clientWidth + 1) ||
+        (hides(style.overflowY) && element.scrollHeight > element.clientHeight + 2);
+      if (isOver && element.textContent?.trim()) found.push(`${told(element)} is cut off`);
+    }
+    return found;
+  });
+
+test('1.4.4: with text at twice its size nothing is cut off, and nothing runs out sideways', async () => {
+  const { page } = await around.open();
+  const found: string[] = [];
+  for (const [state, reach] of Object.entries(STATES)) {
+    await page.evaluate(() => document.documentElement.style.removeProperty('font-size'));
+    await page.setViewportSize({ width: 1440, height: 900 });
+    await reach(page);
+    await page.evaluate(() => document.documentElement.style.setProperty('font-size', '200%'));
+    for (const width of [1440, 820]) {
+      await page.setViewportSize({ width, height: 900 });
+      for (const one of await cutOff(page)) found.push(`${state}, ${width}: ${one}`);
+    }
+  }
+  expect(found).toEqual([]);
+});
+
+test('1.4.10: at 320 pixels nothing runs out sideways', async () => {
+  const { page } = await around.open();
+  const found: string[] = [];
+  for (const [state, reach] of Object.entries(STATES)) {
+    await page.setViewportSize({ width: 1440, height: 900 });
+    await reach(page);
+    await page.setViewportSize({ width: 320, height: 640 });
+    for (const one of await cutOff(page)) found.push(`${state}: ${one}`);
+  }
+  expect(found).toEqual([]);
+});
+
+/** Whether what is focused is seen to be, and lies at least in part in the window with nothing over it. */
+const focusSeen = (page: Page) =>
+  page.evaluate(() => {
+    const element = document.activeElement as HTMLElement | null;
+    if (!element || element === document.body) return undefined;
+    const name = `${element.tagName.toLowerCase()} "${(element.getAttribute('aria-label') ?? (element as HTMLInputElement).labels?.[0]?.textContent ?? element.textContent ?? '').trim().slice(0, 50)}"`;
+    if (element.tagName === 'IFRAME') return { name, trouble: '' };
+    const isRinged = (one: Element | null): boolean => {
+      if (!one) return false;
+      const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(one);
+      return (outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 2) || boxShadow.includes('inset');
+    };
+    if (!isRinged(element) && !isRinged(element.closest('label'))) return { name, trouble: 'no ring' };
+    const box = (element.closest('label') ?? element).getBoundingClientRect();
+    const spots = [0.1, 0.5, 0.9].flatMap((x) =>
+      [0.1, 0.5, 0.9].map((y) => [box.left + x * box.width, box.top + y * box.height] as const),
+    );
+    const isFree = spots.some(([x, y]) => {
+      const top = document.elementFromPoint(x, y);
+      return (
+        top !== null && (element.contains(top) || top.contains(element) || top.closest('label')?.contains(element))
+      );
+    });
+    return { name, trouble: isFree ? '' : 'lies under something, or out of the window' };
+  });
+
+test.each([
+  [1440, 900],
+  [390, 844],
+])(
+  '2.1.1, 2.4.7, 2.4.11: Tab comes to everything, forth and back, and its focus is seen, at %d',
+  async (width, height) => {
+    const { page } = await around.open({ viewport: { width, height } });
+    const wrong = new Set<string>();
+    for (const key of ['Tab', 'Shift+Tab']) {
+      const seen = new Set<string>();
+      await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+      for (let n = 0; n < 300; n++) {
+        await page.keyboard.press(key);
+        const focused = await focusSeen(page);
+        if (!focused) {
+          if (n > 0) break;
+          continue;
+        }
+        seen.add(focused.name);
+        if (focused.trouble) wrong.add(`${key}: ${focused.name}: ${focused.trouble}`);
+      }
+      expect(seen.size).toBeGreaterThan(90);
+    }
+    expect([...wrong]).toEqual([]);
+  },
+);
+
+test('2.3.3: nothing moves by itself where motion is not wished for', async () => {
+  const { page } = await around.open({ reducedMotion: 'reduce' });
+  await page.locator('#part-files').scrollIntoViewIfNeeded();
+  await page.getByRole('button', { name: 'The room is measured' }).click();
+  await page.getByRole('button', { name: 'Closer' }).click();
+  await drawn(page);
+  const moving = await page.evaluate(() => {
+    const seconds = (list: string) => Math.max(...list.split(',').map((one) => Number.parseFloat(one)));
+    return [...document.querySelectorAll('*')]
+      .filter((element) => {
+        const { transitionDuration, animationDuration, animationName, scrollBehavior } = getComputedStyle(element);
+        return (
+          seconds(transitionDuration) > 0.01 ||
+          (animationName !== 'none' && seconds(animationDuration) > 0.01) ||
+          scrollBehavior === 'smooth'
+        );
+      })
+      .map((element) => element.outerHTML.slice(0, 80));
+  });
+  expect(moving).toEqual([]);
+});

@@ -1,0 +1,42 @@
+import { expect, test } from 'vitest';
+import type { Region } from '../../src/compose/drawing.ts';
+import { lookAt } from '../../src/page/engine/look.ts';
+import { cutViewOf } from '../../src/page/engine/plan/cut.ts';
+import { coveredArea, sharedArea } from '../support/areas.ts';
+
+/** Letters with counters that would fall out, among repeats that need no bridge. */
+const jobOf = (text: string): string => `
+evenfield: 1
+title: Letters
+surface: floor-cloth
+overall: { across: 30", along: 42" }
+field: { motif: greek-cross, pitch: { across: 5" to 7" } }
+lettering: { text: ${text}, cap height: 3" }
+palette: { chalk: '#eeeeee', ink: '#223344', clay: '#a0522d' }
+colours: { ground: chalk, field: ink, alternate: clay, lettering: clay }
+`;
+
+const sum = (regions: readonly Region[], of: (region: Region) => number): number =>
+  regions.reduce((whole, region) => whole + (region.at.length / 2) * of(region), 0);
+
+// Areas by clipper2, a general-purpose library for polygons; see tests/support/areas.ts.
+test.each([
+  ['BOARD', true],
+  ['HILL', false],
+] as const)(
+  '%s: windows and bridges together are what is painted, and no bridge lies in a window',
+  async (text, isHeld) => {
+    const [look, cut] = [await lookAt(jobOf(text), 0), await cutViewOf(jobOf(text), 0)];
+    if (!look.ok || !cut.ok) throw new Error(JSON.stringify([look, cut]).slice(0, 500));
+    const { windows, bridges } = cut.value;
+    const [painted, open, held] = [look.value.drawing.regions, windows, bridges].map((regions) =>
+      sum(regions, ({ pieces }) => coveredArea(pieces)),
+    );
+    expect(open! + held!).toBeCloseTo(painted!, 0);
+    expect(held! > 0).toBe(isHeld);
+    for (const bridge of bridges)
+      for (const window of windows)
+        if (window.part === bridge.part && window.at.join(' ') === bridge.at.join(' '))
+          expect(sharedArea(bridge.pieces, window.pieces)).toBeLessThan(0.01);
+  },
+);
