@@ -6,17 +6,7 @@ import { lookAt } from '../../src/page/engine/look.ts';
 import { begun, readProgress, readRecent, type Shelf, tellChanged, writeProgress } from '../../src/page/floor/kept.ts';
 import { nameOfNumbers } from '../../src/page/floor/numbers.ts';
 import { numeralOf, SMALLER, WIDE, widthOf } from '../../src/page/floor/numeral.ts';
-import {
-  countsOf,
-  isMade,
-  isOff,
-  nextOpen,
-  OFF,
-  type Ticks,
-  tick,
-  tickOff,
-  untick,
-} from '../../src/page/floor/ticks.ts';
+import { countsOf, isMade, isOff, nextOpen, type Ticks, tick, tickOff, untick } from '../../src/page/floor/ticks.ts';
 import { type Stop, walkOf } from '../../src/page/floor/walk.ts';
 
 const SAMPLES = readdirSync('samples').filter((file) => file.endsWith('.yaml') && !file.startsWith('garden-room'));

@@ -241,7 +241,7 @@ export function Floor() {
     page.current?.querySelector('h1')?.focus({ preventScroll: true });
   }, [shown]);
   return (
-    <main class={`floor ${shown}`} aria-label="On the floor" ref={page}>
+    <main class={`floor at-${shown}`} aria-label="On the floor" ref={page}>
       <div class="floor-head">
         <button type="button" onClick={leaveFloor}>
           Leave the floor

@@ -22,6 +22,9 @@ self.addEventListener('fetch', (event) => {
         if (answer.ok) await caches.open(KEPT).then((cache) => cache.put(request, answer.clone()));
         return answer;
       })
-      .catch(async () => (await caches.match(request, { ignoreSearch: true })) ?? (await caches.match('./')) ?? Response.error()),
+      .catch(
+        async () =>
+          (await caches.match(request, { ignoreSearch: true })) ?? (await caches.match('./')) ?? Response.error(),
+      ),
   );
 });

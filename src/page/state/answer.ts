@@ -1,8 +1,8 @@
 import { batch, computed, effect, signal } from '@preact/signals';
 import type { Issue } from '../../issue.ts';
+import type { Ask } from '../engine/ask.ts';
 import { engine, maker } from '../engine/client.ts';
 import type { Look } from '../engine/look.ts';
-import type { Ask } from '../engine/ask.ts';
 import type { MadeFiles } from '../engine/protocol.ts';
 import type { Told } from '../engine/told.ts';
 import { base, chosen, file, tree } from './job.ts';

@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
-import { engine, keepGiven } from '../engine/client.ts';
 import type { Asset } from '../engine/ask.ts';
+import { engine, keepGiven } from '../engine/client.ts';
 import { lookAgain } from './answer.ts';
 import { baseName, isNamedByJobs, kindOf, LARGEST_FILE, readText, sayBytes } from './given-read.ts';
 import { store } from './keep.ts';
