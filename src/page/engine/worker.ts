@@ -18,7 +18,7 @@ import { toldOf, toldOfFiles } from './told.ts';
 import { writeJob } from './write-job.ts';
 
 /** How many jobs were looked at; longer work for one of them is given up when the next one comes. */
-const looks = 0;
+let looks = 0;
 
 /** The last time that refusals of each slot were asked for; older questions are given up. */
 const refused = new Map<string, number>();
@@ -34,6 +34,7 @@ const engine: Engine = {
     return issues.length > 0 ? bad(...issues) : good(tree);
   },
   async look({ base, tree, chosen }) {
+    looks += 1;
     const text = writeJob(base, tree);
     missingAssets();
     const look = await lookAt(text, chosen, assets);

@@ -1,7 +1,7 @@
 import { useEffect, useMemo } from 'preact/hooks';
 
 const inside = (svg: string, tag: 'title' | 'desc'): string =>
-  (new RegExp(`<${tag}>([^<]*)</${tag}>`).exec(svg)?.[1] ?? '')
+  (new RegExp(`<${tag}\\b[^>]*>([^<]*)</${tag}>`).exec(svg)?.[1] ?? '')
     .replaceAll('&quot;', '"')
     .replaceAll('&#39;', "'")
     .replaceAll('&lt;', '<')

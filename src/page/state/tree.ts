@@ -24,22 +24,32 @@ export function textAt(tree: Tree | undefined, path: Path): string {
   return typeof value === 'string' ? value : '';
 }
 
-/** A copy that says `value` at a path; with `undefined` it says nothing there, nor in branches that are left empty by it. */
-export function withValue(tree: JobTree, path: Path, value: Tree | undefined): JobTree {
-  return (changed(tree, path, value) ?? {}) as JobTree;
+/** What a text stands for where a branch could stand, by where it is: `border: sawtooth` is short for `border: { motif: sawtooth }`. */
+function atLength(text: string, path: Path): JobTree {
+  const key = path.at(-1);
+  if (key === 'border' || key === 'inset') return { motif: text };
+  if (key === 'motif' || key === 'corner' || key === 'with') return { name: text };
+  if (key === 'alternate') return { by: text };
+  if (key === 'reserve' || key === 'repeats' || key === 'landing') return { across: text, along: text };
+  return {};
 }
 
-function changed(tree: Tree | undefined, [key, ...rest]: Path, value: Tree | undefined): Tree | undefined {
+/** A copy that says `value` at a path; with `undefined` it says nothing there, nor in branches that are left empty by it. */
+export function withValue(tree: JobTree, path: Path, value: Tree | undefined): JobTree {
+  return (changed(tree, path, value, []) ?? {}) as JobTree;
+}
+
+function changed(tree: Tree | undefined, [key, ...rest]: Path, value: Tree | undefined, here: Path): Tree | undefined {
   if (key === undefined) return value;
   if (typeof key === 'number' || Array.isArray(tree)) {
     const list = Array.isArray(tree) ? [...tree] : [];
-    const one = changed(list[Number(key)], rest, value);
+    const one = changed(list[Number(key)], rest, value, [...here, key]);
     if (one === undefined) list.splice(Number(key), 1);
     else list[Number(key)] = one;
     return list.length === 0 ? undefined : list;
   }
-  const branch: JobTree = isBranch(tree) ? { ...tree } : {};
-  const one = changed(branch[key], rest, value);
+  const branch: JobTree = isBranch(tree) ? { ...tree } : typeof tree === 'string' ? atLength(tree, here) : {};
+  const one = changed(branch[key], rest, value, [...here, key]);
   if (one === undefined) delete branch[key];
   else branch[key] = one;
   return Object.keys(branch).length === 0 ? undefined : branch;

@@ -7,6 +7,12 @@ const SHARPEST = 2;
 /** Pixels of the longer side. */
 const LONG_SIDE = 132;
 
+/** The colours by their numbers, for who does not see them. */
+const inNumbers = (palette: Job['palette'], colours: Job['colours']): string =>
+  [...new Set(Object.values(colours))]
+    .flatMap((name) => (palette[name] ? [`${name} ${palette[name]}`] : []))
+    .join(', ');
+
 /** The work in other colours, small. `says` tells what is to be seen, where it stands in no words beside it. */
 export function WorkDrawn({
   palette,
@@ -39,7 +45,10 @@ export function WorkDrawn({
       class="hung"
       {...(says === ''
         ? { 'aria-hidden': 'true' as const }
-        : { role: 'img' as const, 'aria-label': `${says}${window_?.isPart ? ' Shown: the near end.' : ''}` })}
+        : {
+            role: 'img' as const,
+            'aria-label': `${says}${window_?.isPart ? ' Shown: the near end.' : ''} ${inNumbers(palette, colours)}`,
+          })}
     >
       <canvas ref={canvas} style={{ width: `${wide}px`, height: `${high}px` }} />
     </span>
