@@ -15,11 +15,11 @@ export function explainRoom(layout: RoomLayout, job: Job, { border }: Partial<Mo
   const { width, runs, corners, pitch } = layout;
   const band = `border ${length(width)} wide along ${runs.length} walls`;
   const strips = runs.map(({ strip }) => strip);
-  const [least, most] = [Math.min(...strips), Math.max(...strips)];
-  const off =
-    length(least) === length(most)
-      ? `${length(least)} off every wall`
-      : `${length(least)} to ${length(most)} off the walls`;
+  const between = (values: number[]): string => {
+    const [least, most] = [length(Math.min(...values)), length(Math.max(...values))];
+    return least === most ? least : `${least} to ${most}`;
+  };
+  const off = `${between(strips)} off ${between(strips).includes(' to ') ? 'the walls' : 'every wall'}`;
   const gone = corners.filter(({ painted }) => !painted).length;
   const blocks = gone === 0 ? '' : `; ${gone === 1 ? 'one corner' : `${gone} corners`} left plain beside a door`;
   if (border!.made === 'tape') return `${band}, ${off}${blocks}`;
@@ -29,6 +29,6 @@ export function explainRoom(layout: RoomLayout, job: Job, { border }: Partial<Mo
   const each =
     pitch === 'one'
       ? `each ${length(lengths[0] ?? 0)}, ${pulledWords(layout.stretch)}`
-      : `${length(Math.min(...lengths))} to ${length(Math.max(...lengths))} each, at most ${pulledWords(layout.stretch)}`;
+      : `${between(lengths)} each, at most ${pulledWords(layout.stretch)}`;
   return `${counts}; ${each}; ${band}, ${off}${blocks}`;
 }
