@@ -40,7 +40,7 @@ const WIDEST = 605;
 const widthIn = (text: string): number => [...text].reduce((sum, one) => sum + (WIDE[one] ?? WIDEST) / 1000, 0);
 
 /** What stands between the whole number and its fraction or unit, in heights. */
-export const BETWEEN = { fraction: 0.18, unit: 0.25, inch: 0.02 };
+export const BETWEEN = { fraction: 0.12, unit: 0.25, inch: 0.02 };
 
 /** How wide a reading comes out, in heights of its type. */
 export function widthOf({ whole, top, bottom, unit }: Numeral): number {
