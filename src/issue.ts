@@ -31,14 +31,22 @@ export function fail(
   return bad(hint === undefined ? { code, path, says } : { code, path, says, hint });
 }
 
+const LONGEST_KEY = 40;
+
+/** A key as it may stand in a sentence: no control characters, which could write to the terminal. */
+function shownKey(key: string): string {
+  const letters = [...key.replace(/\p{C}/gu, '?')];
+  return letters.length > LONGEST_KEY ? `${letters.slice(0, LONGEST_KEY - 3).join('')}…` : letters.join('');
+}
+
 /** `border.width`, `palette["deep red"]`, or `the job` for the file as a whole. */
 export function writePath(path: (string | number)[]): string {
   if (path.length === 0) return 'the job';
   return path
     .map((key, at) => {
       if (typeof key === 'number') return `[${key}]`;
-      if (/^[A-Za-z_][\w-]*$/.test(key)) return at === 0 ? key : `.${key}`;
-      return `["${key}"]`;
+      if (/^[A-Za-z_][\w-]{0,39}$/.test(key)) return at === 0 ? key : `.${key}`;
+      return `["${shownKey(key)}"]`;
     })
     .join('');
 }

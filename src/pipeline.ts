@@ -93,13 +93,17 @@ async function readHouse(text: string, assets?: Assets): Promise<Result<House | 
 /** A job as it was fitted: one rectangle of repeats, or a border along the walls of a room. */
 export type AnyFitted = { kind: 'rectangle'; value: Fitted } | { kind: 'room border'; value: FittedRoom };
 
-/** Reads a job and fits it, whatever its surface. `file` names the job in what is said about it. */
-export async function fitAny(text: string, file: string, most = 10, assets?: Assets): Promise<Result<AnyFitted>> {
+/** Reads a job and the house that it names. `file` names the job in what is said about it. */
+export async function readWithHouse(text: string, file: string, assets?: Assets): Promise<Result<Job>> {
   const { allMotifs } = await import('./motif/library.ts');
   const { readJob } = await import('./job/read.ts');
   const house = await readHouse(text, assets);
-  if (!house.ok) return house;
-  const read = readJob(text, file, allMotifs(), house.value);
+  return house.ok ? readJob(text, file, allMotifs(), house.value) : house;
+}
+
+/** Reads a job and fits it, whatever its surface. `file` names the job in what is said about it. */
+export async function fitAny(text: string, file: string, most = 10, assets?: Assets): Promise<Result<AnyFitted>> {
+  const read = await readWithHouse(text, file, assets);
   if (!read.ok) return read;
   const job = read.value;
   if (job.surface === 'room-border') {

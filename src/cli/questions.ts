@@ -62,7 +62,7 @@ const names = (kind: Kind): string =>
     .join(', ');
 
 /** The surfaces that a new file can be begun for. */
-export const ASKED: readonly Surface[] = SURFACES;
+const ASKED: readonly Surface[] = SURFACES;
 /** Those with a field, those with a border, those that may lie in a room of four walls. */
 const FIELDS = ASKED.filter((surface) => surface !== 'room-border');
 const BORDERED: Surface[] = ['runner', 'rug', 'floor-cloth'];

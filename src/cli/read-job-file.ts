@@ -6,7 +6,7 @@ import { trouble, troubleCode } from '../write/folder-trouble.ts';
 import { shownPath } from './talk.ts';
 
 /** A job file is a page of text. Bytes. */
-export const LARGEST_JOB = 1_000_000;
+const LARGEST_JOB = 1_000_000;
 
 const isJob = (name: string): boolean => /\.ya?ml$/i.test(name);
 

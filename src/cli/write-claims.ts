@@ -2,18 +2,21 @@ import type { Claim } from '../check/claim.ts';
 import type { Inks } from './inks.ts';
 import { writeTable } from './table.ts';
 
+/** What stands in a file may not write to the terminal. */
+const plain = (text: string): string => text.replace(/[\p{Cc}\p{Cf}]/gu, '?');
+
 /** Small numbers keep three digits, others three decimals. */
 const shown = (value: string | number): string =>
   typeof value === 'string'
-    ? value
+    ? plain(value)
     : `${Math.abs(value) < 0.001 ? Number(value.toPrecision(3)) : Number(value.toFixed(3))}`;
 
 function group(file: string, claims: Claim[], inks: Inks): string[] {
   const [head = '', ...rows] = writeTable([
     ['  claim', 'measured', 'allowed'],
-    ...claims.map(({ claim, measured, allowed }) => [`  ${claim}`, shown(measured), shown(allowed)]),
+    ...claims.map(({ claim, measured, allowed }) => [`  ${plain(claim)}`, shown(measured), shown(allowed)]),
   ]);
-  return [inks.strong(file === '' ? 'all files' : file), inks.faint(head), ...rows, ''];
+  return [inks.strong(file === '' ? 'all files' : plain(file)), inks.faint(head), ...rows, ''];
 }
 
 /** The claims as a person reads them: those that hold, file by file; then the refuted ones and the count, where the eye ends up. */
@@ -29,8 +32,8 @@ export function writeClaims(claims: Claim[], inks: Inks): string {
     ),
   );
   for (const { file, claim, measured, allowed } of refuted) {
-    const where = file === '' ? '' : `${file}: `;
-    lines.push(inks.bad(`REFUTED ${where}${claim}`), `  measured ${shown(measured)}; allowed ${shown(allowed)}`);
+    const where = file === '' ? '' : `${plain(file)}: `;
+    lines.push(inks.bad(`REFUTED ${where}${plain(claim)}`), `  measured ${shown(measured)}; allowed ${shown(allowed)}`);
   }
   if (refuted.length === 0) return [...lines, inks.good(`All ${claims.length} claims hold.`)].join('\n');
   const sum = `${refuted.length} of ${claims.length} claims refuted: do not cut or paint from these files.`;

@@ -4,7 +4,7 @@ import type { PaintWishes } from './paint.ts';
 import type { Corner, Place, Size } from './place.ts';
 import type { PreviewWishes } from './preview.ts';
 
-export { UNITS, type Unit } from '../units/unit.ts';
+export type { Unit } from '../units/unit.ts';
 export type { Corner, Place, Size } from './place.ts';
 
 /** Allowed values, both ends included, and the one wished for. Lengths in mm, counts and shares plain. */

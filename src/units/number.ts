@@ -10,6 +10,9 @@ export interface Refusal {
 
 export const refuse = (says: string, hint: string): Refusal => ({ ok: false, says, hint });
 
+/** More digits than any tape, scale or label shows; with hundreds, a number would be too large to reckon with. */
+const MOST_DIGITS = 40;
+
 const NUMBER = /^(?:(\d+) ?\/ ?(\d+)|(\d+)(?: |-)(\d+) ?\/ ?(\d+)|(\d*)\.(\d+)|(\d+))/;
 
 /** The number at the start of a plain text: `12`, `0.5`, `3/8`, `6 3/8` or `6-3/8`. */
@@ -27,6 +30,8 @@ export function readNumber(plain: string): Reading | Refusal | 'none' {
   if (!match) return 'none';
   const [all, top, below, whole, mixedTop, mixedBelow, before, after, only] = match;
   const length = all.length;
+  if (length > MOST_DIGITS)
+    return refuse(`${shown(all)} has more than ${MOST_DIGITS} digits`, 'a number such as 12, 6.5 or 6 1/2');
   const rest = plain.slice(length);
   if (/^\.\d|^ ?\/|^\.\d*$/.test(rest) || (after !== undefined && /^ \d+ ?\/|^-\d+ ?\//.test(rest)))
     return refuse(
@@ -53,14 +58,14 @@ function topHeavy(given: string, whole: string | undefined, n: bigint, d: bigint
   const sum = n % d === 0n ? `${total}` : `${total} ${n % d}/${d}`;
   const split = /^(\d+?)(\d{1,2})$/.exec(`${n}`);
   const apart = whole === undefined && split && BigInt(split[2]!) < d ? ` or ${split[1]} ${split[2]}/${d}` : '';
-  return refuse(`${given}: the top of a fraction must be smaller than its bottom`, `${sum}${apart}`);
+  return refuse(`${shown(given)}: the top of a fraction must be smaller than its bottom`, `${sum}${apart}`);
 }
 
 /** Reads a plain number such as a count or a share: `5`, `0.97`, `5 1/2`. */
 export function parseNumber(text: string): { ok: true; value: number } | Refusal {
   const plain = plainText(text);
   if (plain === '') return refuse('nothing is written here; a number belongs here', 'a number such as 5');
-  if (/^-\s?[\d.]/.test(plain)) return refuse(`${shown(text)} is below zero`, plain.replace(/^-\s?/, ''));
+  if (/^-\s?[\d.]/.test(plain)) return refuse(`${shown(text)} is below zero`, shown(plain.replace(/^-\s?/, '')));
   const read = readNumber(plain);
   if (read === 'none' || (read.ok && read.length < plain.length))
     return refuse(`${shown(text)} is not a number`, 'a number such as 5, 0.97 or 5 1/2');

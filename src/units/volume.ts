@@ -10,7 +10,7 @@ const part = (of: bigint): Ratio => times(GALLON, ratio(1, of));
 export const ML_PER_GALLON = 3785.411784;
 export const ML_PER_QUART = ML_PER_GALLON / 4;
 export const ML_PER_PINT = ML_PER_GALLON / 8;
-export const ML_PER_CUP = ML_PER_GALLON / 16;
+const ML_PER_CUP = ML_PER_GALLON / 16;
 export const ML_PER_FLUID_OUNCE = ML_PER_GALLON / 128;
 
 const EXAMPLES = '1/2 pint, 1 quart, 8 fl oz, 250 ml or 2.5 l';
@@ -35,11 +35,11 @@ const WORDS: [RegExp, Ratio, System][] = [
 export function parseVolume(text: string): { ok: true; ml: number; system: System } | Refusal {
   const plain = plainText(text);
   if (plain === '') return refuse('nothing is written here; a volume belongs here', EXAMPLES);
-  if (/^-/.test(plain)) return refuse(`${shown(text)} is below zero`, plain.slice(1));
+  if (/^-/.test(plain)) return refuse(`${shown(text)} is below zero`, shown(plain.slice(1)));
   if (/\d,\d/.test(plain))
     return refuse(
       `${shown(text)}: a comma is not allowed in a number`,
-      `a point for decimals: ${plain.replace(/,/g, '.')}`,
+      `a point for decimals: ${shown(plain.replace(/,/g, '.'))}`,
     );
   let rest = plain;
   let sum = ratio(0);

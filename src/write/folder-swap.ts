@@ -23,11 +23,12 @@ export function place(dir: string, name: string): void {
   renameSync(join(dir, STAGED + name), join(dir, name));
 }
 
-/** Takes away what this run, or one that was cut short, left waiting. */
+/** Takes away what this run, or one that was cut short, left waiting. A folder of such a name is of somebody else, and stays. */
 export async function sweep(dir: string): Promise<void> {
-  const names = await readdir(dir);
-  const left = names.filter((name) => [STAGED, KEPT, `${LOCK}-`].some((start) => name.startsWith(start)));
-  for (const name of left) await rm(join(dir, name), { force: true });
+  const all = await readdir(dir, { withFileTypes: true });
+  const left = all.filter((one) => !one.isDirectory()).map(({ name }) => name);
+  for (const name of left)
+    if ([STAGED, KEPT, `${LOCK}-`].some((start) => name.startsWith(start))) await rm(join(dir, name), { force: true });
 }
 
 /** Makes the names of a folder last through a power cut, where the system allows it. */

@@ -4,7 +4,7 @@ import type { Coating } from '../paint.ts';
 import type { Wishes } from '../shape/shape.ts';
 
 /** Touching up. Common practice, no source. */
-export const RESERVE = 0.1;
+const RESERVE = 0.1;
 
 /** What the job says of its paint; nothing where it says nothing. */
 export function paintOf({ paint }: Wishes): Pick<Job, 'paint'> {

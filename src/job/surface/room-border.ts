@@ -22,7 +22,7 @@ interface WallWish {
 }
 
 /** The walls with their names. */
-export function wallsOf({ site }: Wishes): RoomWall[] {
+function wallsOf({ site }: Wishes): RoomWall[] {
   return (site?.walls ?? []).map(({ length, corner, name }: WallWish, at) => ({
     name: name ?? `wall ${at + 1}`,
     length,
