@@ -7,15 +7,18 @@ export const aliases = {
   'culori/fn': fileURLToPath(new URL('./node_modules/culori/bundled/culori.min.mjs', import.meta.url)),
 };
 
-/** Builds the command line (`vite build`) and runs the tests (`vitest`). Libraries stay outside the bundle. */
+/** Builds the command line and the engine for other programs (`vite build`), and runs the tests (`vitest`). Libraries stay outside the bundle. */
 export default defineConfig({
   resolve: { alias: aliases },
   build: {
-    ssr: 'src/cli/evenfield.ts',
+    ssr: true,
     outDir: 'dist',
     target: 'node20',
     minify: false,
-    rollupOptions: { output: { entryFileNames: '[name].js', chunkFileNames: 'parts/[name]-[hash].js' } },
+    rollupOptions: {
+      input: { evenfield: 'src/cli/evenfield.ts', index: 'src/index.ts' },
+      output: { entryFileNames: '[name].js', chunkFileNames: 'parts/[name]-[hash].js' },
+    },
   },
   test: {
     include: ['tests/**/*.test.ts'],

@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { deflateRawSync } from 'node:zlib';
 import { Resvg } from '@resvg/resvg-js';
@@ -37,6 +38,89 @@ const instead: Plugin = {
   load: (id) => ({ '\0unused': UNUSED, '\0no-font': "export default '';", '\0paths-only': PATHS_ONLY })[id],
 };
 
+/** Folders of the packages that something in the page comes from. */
+const packages = new Set<string>();
+const keepPackage = (id: string): void => {
+  const folder = /^.*\/node_modules\/(?:@[^/]+\/)?[^/]+/.exec(id.replace(/^\0/, ''))?.[0];
+  if (folder !== undefined) packages.add(folder);
+};
+
+/** Takes note of the package of every module that is left in a bundle, and of the fonts that styles name. */
+const gather: Plugin = {
+  name: 'page-packages',
+  enforce: 'pre',
+  transform(code, id) {
+    if (!id.endsWith('.css')) return;
+    for (const [, path] of code.matchAll(/url\(["']?([\w@][^"':)]*)["']?\)/g))
+      keepPackage(here(`./node_modules/${path}`));
+  },
+  renderChunk(_, { modules }) {
+    for (const [id, { renderedLength }] of Object.entries(modules)) if (renderedLength > 0) keepPackage(id);
+  },
+};
+
+/** Of packages that come without a licence file: who holds the copyright, as their repository says; and a package whose file has the words of the same licence. */
+const NOTICES: Record<string, { holders: string; wordsOf: string }> = {
+  saxes: {
+    holders:
+      'Copyright (c) Contributors\nCopyright (c) Isaac Z. Schlueter and Contributors (sax, from which saxes was forked)',
+    wordsOf: 'yaml',
+  },
+};
+
+const licenceFile = (folder: string): string | undefined => {
+  const name = readdirSync(folder).find((file) => /^licen[cs]e/i.test(file));
+  return name && readFileSync(join(folder, name), 'utf8').replaceAll('\r', '').trim();
+};
+
+function licenceOf(name: string, folder: string): string {
+  const own = licenceFile(folder);
+  if (own) return own;
+  const notice = NOTICES[name];
+  const words = notice && licenceFile(here(`./node_modules/${notice.wordsOf}`));
+  if (!words) throw new Error(`${name} comes without a licence file; see NOTICES`);
+  return `${notice.holders}\n\n${words.slice(words.indexOf('Permission'))}`;
+}
+
+/** Every package in the page, with its licence; each text once. */
+function licences(): { parts: { name: string; version: string; licence: string; text: number }[]; texts: string[] } {
+  const texts: string[] = [];
+  const parts = [...packages].sort().map((folder) => {
+    const { name, version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+    const words = licenceOf(name, folder);
+    const known = texts.indexOf(words);
+    const text = known < 0 ? texts.push(words) - 1 : known;
+    return { name, version, licence: license, text };
+  });
+  return { parts, texts };
+}
+
+/** Puts the list of packages and their licences into the page, packed, and beside it as text. */
+const madeOf: Plugin = {
+  name: 'page-made-of',
+  enforce: 'post',
+  generateBundle: {
+    order: 'post',
+    handler(_, bundle) {
+      const told = licences();
+      const packed = deflateRawSync(JSON.stringify(told), { level: 9 }).toString('base64');
+      const page = bundle['index.html'];
+      if (page?.type === 'asset')
+        page.source = String(page.source).replace(
+          '</body>',
+          () => `<script type="text/plain" id="made-of">${packed}</script></body>`,
+        );
+      const source = told.texts
+        .map((text, at) => {
+          const of = told.parts.filter((part) => part.text === at);
+          return `${of.map(({ name, version, licence }) => `${name} ${version} (${licence})`).join('\n')}\n\n${text}\n`;
+        })
+        .join(`\n${'-'.repeat(80)}\n\n`);
+      this.emitFile({ type: 'asset', fileName: 'licences.txt', source });
+    },
+  },
+};
+
 /** `virtual:engine`: the worker and all it needs as one script, packed. */
 const engine: Plugin = {
   name: 'page-engine',
@@ -46,7 +130,7 @@ const engine: Plugin = {
     const made = await build({
       configFile: false,
       logLevel: 'error',
-      plugins: [instead],
+      plugins: [instead, gather],
       build: {
         write: false,
         target: 'es2022',
@@ -107,7 +191,7 @@ const icons: Plugin = {
 /** Builds the page: one file that needs no server and no network. The files beside it only serve to install it from a web server. */
 export default defineConfig({
   root: here('./src/page'),
-  plugins: [instead, engine, viteSingleFile({ removeViteModuleLoader: true }), policy, icons],
+  plugins: [instead, gather, engine, viteSingleFile({ removeViteModuleLoader: true }), policy, madeOf, icons],
   build: { outDir: here('./dist/page'), emptyOutDir: true, target: 'es2022', minify: true },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
 });

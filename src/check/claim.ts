@@ -1,19 +1,7 @@
 import type { FileSet } from './file-set.ts';
+import type { Claim } from './told.ts';
 
-/** One statement about the written files, what was measured of it, and what is allowed. Lengths in mm. */
-export interface Claim {
-  claim: string;
-  holds: boolean;
-  measured: string | number;
-  allowed: string | number;
-  file: string;
-}
-
-export interface Claims {
-  /** True when every claim holds. */
-  holds: boolean;
-  claims: Claim[];
-}
+export type { Claim, Claims } from './told.ts';
 
 /** The claims of one kind. One family a file in `claims/`, as its default export; adding one means adding a file. */
 export type Family = (set: FileSet) => Claim[] | Promise<Claim[]>;

@@ -36,7 +36,7 @@ export interface ClothPlan {
 }
 
 /** What canvas is sold by: a quarter of a yard (9 in), or 10 cm. Common practice, no source. */
-export const SOLD_BY: Record<System, number> = { inch: inches(9), metric: 100 };
+const SOLD_BY: Record<System, number> = { inch: inches(9), metric: 100 };
 
 const NEXT_TO_NOTHING = 1e-6;
 

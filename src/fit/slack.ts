@@ -48,7 +48,7 @@ function takeUp({ along: axis, tape }: FitProblem, slack: Slack, frame: Frame, w
 }
 
 /** Half-repeats of this pitch that keep the slack inside its range, the count inside its own. */
-export function slackHalves(
+function slackHalves(
   axis: AxisProblem,
   slack: Slack,
   frame: Frame,

@@ -1,5 +1,6 @@
 import { Floor } from './floor/floor.tsx';
 import { onFloor } from './floor/open.ts';
+import { Foot } from './foot/foot.tsx';
 import { Head } from './head/head.tsx';
 import { Colours } from './parts/colours/colours.tsx';
 import { Elsewhere } from './parts/elsewhere.tsx';
@@ -34,6 +35,7 @@ export function App() {
         <Marks />
         <Paint />
         <Files />
+        <Foot />
       </main>
       <aside class="drawing" aria-label="The plan">
         <Plan />

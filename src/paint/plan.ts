@@ -40,7 +40,7 @@ export interface Areas {
   pattern: ReadonlyMap<string, number>;
 }
 
-export const RESERVE = 0.1;
+const RESERVE = 0.1;
 const COATS = 2;
 /** Over paint of the same floor a coat spreads as a last one does. */
 const OVER_PAINT = 2;

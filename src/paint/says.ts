@@ -31,7 +31,7 @@ const enoughFor = ({ uses }: Paint): string =>
         .join(' and ');
 
 /** How many whole coats what is at hand makes, in the order they go on. */
-export function coatsFrom({ uses, onHand }: Pick<Paint, 'uses' | 'onHand'>): number {
+function coatsFrom({ uses, onHand }: Pick<Paint, 'uses' | 'onHand'>): number {
   let left = onHand;
   let count = 0;
   for (const { area, covers, loss } of uses) {

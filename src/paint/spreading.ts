@@ -9,9 +9,6 @@ type Coating = (typeof PAINTS)[number] | undefined;
 export const fromSquareFeet = (perGallon: number): number => (perGallon * MM_PER_FOOT ** 2) / ML_PER_GALLON;
 export const toSquareFeet = (mm2PerMl: number): number => (mm2PerMl * ML_PER_GALLON) / MM_PER_FOOT ** 2;
 
-/** 1 m² from a litre is 1000 mm² from a millilitre. */
-export const fromSquareMetres = (perLitre: number): number => perLitre * 1000;
-
 /**
  * What paint of this volume solids covers at this dry film, mm² from one ml: only the solids stay. In U.S. units it is
  * 231 / 0.001 / 144 = 1604.1667 sq ft per gallon at 1 mil and 100 %.

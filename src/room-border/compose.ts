@@ -13,7 +13,7 @@ import type { RoomLayout, WallRun } from './layout.ts';
 
 /** A border's motif is drawn for the far side; a wall that runs right, seen from inside, is one. */
 const SIDES = ['left', 'far', 'right', 'near'] as const;
-export const sideOf = ({ heading }: Pick<PlacedWall, 'heading'>): (typeof SIDES)[number] => SIDES[heading];
+const sideOf = ({ heading }: Pick<PlacedWall, 'heading'>): (typeof SIDES)[number] => SIDES[heading];
 const turnsOf = ({ heading }: Pick<PlacedWall, 'heading'>): number => heading - 1;
 
 /** A border that runs one way reverses at the middle of each wall, unless it is told to run round. */

@@ -32,7 +32,7 @@ export function cornerBox(outline: RoomOutline, layout: RoomLayout, wall: number
 }
 
 /** Every run and every corner of the border as a rectangle, whether painted or left out before a door. */
-export const footprint = (outline: RoomOutline, layout: RoomLayout): Box[] =>
+const footprint = (outline: RoomOutline, layout: RoomLayout): Box[] =>
   layout.runs.flatMap(({ wall, from, to }) => [
     ...(to - from > HAIR ? [bandBox(outline, layout, wall, from, to)] : []),
     cornerBox(outline, layout, wall),

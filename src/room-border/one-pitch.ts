@@ -47,7 +47,7 @@ function longest({ chains }: RoomProblem, width: number) {
  * The pitches tried at a width: true to shape, and every one with which the longest run comes to whole repeats when the strips at its two ends are
  * read off the tape. Where corners decide the pitch, those that they allow.
  */
-export function pitchesAt(width: number, problem: RoomProblem): number[] {
+function pitchesAt(width: number, problem: RoomProblem): number[] {
   const { chains, ratio, strip, tape, even, stretch } = problem;
   const surplus = chains.map((chain) => Math.abs(surplusOf(chain))).filter((widths) => widths > 0);
   const natural = width * (ratio as number);

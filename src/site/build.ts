@@ -70,7 +70,7 @@ function rugSite(job: Job): Result<Site> {
 }
 
 /** A rug in a room of four walls: centred on the largest true rectangle, or where the job wants it. What is left beside it is told once its size is chosen. */
-export function measuredSite(job: Job, measured: MeasuredRoom): Result<Site> {
+function measuredSite(job: Job, measured: MeasuredRoom): Result<Site> {
   const { place } = job.site;
   const placed = placeRoom(measured, job, undefined, place?.way === 'wall' ? place.wall : undefined);
   if (!placed.ok) return placed;

@@ -4,7 +4,7 @@ import { writeLength } from '../units/index.ts';
 import { placeFlight } from './flight.ts';
 
 /** `5/8"` or `1/2" to 3/4"`. */
-export function spanOf(values: number[], length: (mm: number) => string): string {
+function spanOf(values: number[], length: (mm: number) => string): string {
   const [least, most] = [Math.min(...values), Math.max(...values)].map(length) as [string, string];
   return least === most ? least : `${least} to ${most}`;
 }

@@ -15,7 +15,7 @@ export function polygonBox(polygon: Point[]): Box {
 }
 
 /** How far two boxes are apart, mm; 0 where they overlap. */
-export function boxGap(a: Box, b: Box): number {
+function boxGap(a: Box, b: Box): number {
   const dx = Math.max(0, a.left - b.right, b.left - a.right);
   const dy = Math.max(0, a.top - b.bottom, b.top - a.bottom);
   return Math.sqrt(dx * dx + dy * dy);

@@ -6,7 +6,7 @@ import type { Sketch } from './sketch.ts';
 import { spreadApart } from './spread.ts';
 
 /** Least distance between two readings on the page, mm. */
-export const LEAD = 5.2;
+const LEAD = 5.2;
 const SCALES = [1, 2, 5, 10, 20, 25, 50, 100, 200, 500, 1000];
 const WIDE = 5;
 const LIGHT = '#fbf7ee';

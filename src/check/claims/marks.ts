@@ -72,7 +72,7 @@ function readings(line: string, rows: MarkRow[], unit: Unit, step: number): Clai
     const onStep = tape.ok && Math.abs(tape.mm / step - Math.round(tape.mm / step)) * step <= MARK_WRITTEN;
     if (far > off || Number.isNaN(far) || !onStep) {
       off = tape.ok && onStep && !Number.isNaN(far) ? far : Infinity;
-      worst = `mark ${row.number} reads ${row.tape}, true is ${row.true} mm`;
+      worst = `mark ${row.number} reads ${row.tape}, true is ${Number.isNaN(row.true) ? 'no number' : `${row.true} mm`}`;
     }
     if (off === Infinity) break;
   }

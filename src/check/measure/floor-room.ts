@@ -18,7 +18,7 @@ export const ROUND: readonly (keyof FloorCorners)[] = ['near-left', 'near-right'
 export const ringOf = (corners: FloorCorners): number[] => ROUND.flatMap((corner) => [...corners[corner]]);
 
 /** Away from the crossing, towards a wall. */
-export const away = (wall: WallName, [x, y]: Point): number => ({ near: y, right: x, far: -y, left: -x })[wall];
+const away = (wall: WallName, [x, y]: Point): number => ({ near: y, right: x, far: -y, left: -x })[wall];
 
 /** Where a centre line meets a wall: how far from the crossing, and how far along the wall from its first end. */
 export function met(corners: FloorCorners, wall: WallName): { out: number; along: number; length: number } {

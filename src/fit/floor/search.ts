@@ -88,7 +88,7 @@ export const pitchesIn = (range: Range, { step }: Tape): number[] =>
 const isFixed = ({ from, to }: { from: number; to: number }): boolean => to - from < 1e-9;
 
 /** Cheapest first; equals in a fixed order, so that the same job always gives the same list. */
-export const compareFloors = (a: FloorCandidate, b: FloorCandidate): number =>
+const compareFloors = (a: FloorCandidate, b: FloorCandidate): number =>
   a.cost - b.cost ||
   a.across.pitch - b.across.pitch ||
   a.along.pitch - b.along.pitch ||
@@ -98,7 +98,7 @@ export const compareFloors = (a: FloorCandidate, b: FloorCandidate): number =>
   a.along.way.phase - b.along.way.phase;
 
 /** Floors of as many repeats, the centre lines falling alike, are one kind. */
-export const kindOfFloor = ({ across, along }: FloorCandidate): string =>
+const kindOfFloor = ({ across, along }: FloorCandidate): string =>
   [across.halves, across.way.phase, along.halves, along.way.phase].join(' ');
 
 /**

@@ -3,15 +3,11 @@ import type { Asset } from './ask.ts';
 import { pictureOf } from './picture-of.ts';
 import type { Engine, Message, Page } from './protocol.ts';
 import { talkOver } from './talk.ts';
+import { unpacked } from './unpacked.ts';
 
-async function unpacked(base64: string): Promise<Blob> {
-  const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
-  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate-raw'));
-  const code = await new Response(stream).blob();
-  return new Blob([code], { type: 'text/javascript' });
-}
+const script = async (packed: string): Promise<Blob> => new Blob([await unpacked(packed)], { type: 'text/javascript' });
 
-const code = unpacked(packed).then((script) => URL.createObjectURL(script));
+const code = script(packed).then((blob) => URL.createObjectURL(blob));
 
 const page: Page = { picture: pictureOf };
 

@@ -25,6 +25,8 @@ export const broken = signal('');
 
 let waiting: Ask | undefined;
 let working = false;
+/** The file that the job of `look` began as. */
+let lookedAt: string | undefined;
 
 /** One question at a time; of those that come meanwhile only the last is asked. */
 async function work(): Promise<void> {
@@ -38,7 +40,14 @@ async function work(): Promise<void> {
       batch(() => {
         text.value = answer.text;
         issues.value = answer.look.ok ? [] : answer.look.issues;
-        if (answer.look.ok) look.value = answer.look.value;
+        if (answer.look.ok) {
+          look.value = answer.look.value;
+          lookedAt = ask.base;
+        } else if (lookedAt !== ask.base) {
+          // The plan of another job says nothing of this one.
+          look.value = undefined;
+          told.value = undefined;
+        }
         if (answer.told) told.value = answer.told;
         missing.value = answer.missing;
         broken.value = '';

@@ -20,7 +20,7 @@ const line = (points: readonly Point[]): string =>
   points.map(([x, y], at) => `${at === 0 ? 'M' : 'L'}${formatMm(x)} ${formatMm(y)}`).join('');
 
 /** Readings stand upright, or are turned to be read from the right. */
-export const readableTurn = ([x0, y0]: Point, [x1, y1]: Point): number => {
+const readableTurn = ([x0, y0]: Point, [x1, y1]: Point): number => {
   const turn = Math.atan2(y1 - y0, x1 - x0);
   if (turn > Math.PI / 2 - 0.3) return turn - Math.PI;
   return turn <= -Math.PI / 2 - 0.3 ? turn + Math.PI : turn;

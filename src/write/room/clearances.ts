@@ -10,7 +10,7 @@ import { element } from '../svg.ts';
 import { alignedDimension, fitting } from './aligned.ts';
 
 /** The point of a wall that lies square across from another, within its ends. */
-export function footOn([x, y]: Point, [x0, y0]: Point, [x1, y1]: Point): Point {
+function footOn([x, y]: Point, [x0, y0]: Point, [x1, y1]: Point): Point {
   const [dx, dy] = [x1 - x0, y1 - y0];
   const share = Math.min(1, Math.max(0, ((x - x0) * dx + (y - y0) * dy) / (dx * dx + dy * dy)));
   return [x0 + share * dx, y0 + share * dy];

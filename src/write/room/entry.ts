@@ -21,7 +21,7 @@ function levelWith([a, b]: readonly [Point, Point], axis: 0 | 1, at: number): nu
 }
 
 /** The room as layout.json has it: everything in the coordinates of the plan, and what is left between work and walls. Lengths in mm. */
-export function roomEntry(view: RoomView, work: { across: number; along: number }) {
+function roomEntry(view: RoomView, work: { across: number; along: number }) {
   const { corners, openings, obstacles, over, axis } = view;
   const box: Box = { left: -work.across / 2, right: work.across / 2, top: -work.along / 2, bottom: work.along / 2 };
   const ends = (wall: (typeof WALLS)[number]) => ENDS[wall].map((corner) => corners[corner]) as [Point, Point];

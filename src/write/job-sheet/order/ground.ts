@@ -6,7 +6,7 @@ import { wait } from './waits.ts';
 const REACH = 610;
 
 /** `in one strip`, `in 3 strips side by side`: none wider than one reaches. */
-export const strips = (across: number): string => {
+const strips = (across: number): string => {
   const count = Math.max(1, Math.ceil(across / REACH - 1e-9));
   return count === 1 ? 'over its whole width at once' : `in ${count} strips side by side, each no wider than you reach`;
 };
