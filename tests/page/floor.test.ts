@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { lookAt } from '../../src/page/engine/look.ts';
 import { begun, readProgress, readRecent, type Shelf, tellChanged, writeProgress } from '../../src/page/floor/kept.ts';
 import { nameOfNumbers } from '../../src/page/floor/numbers.ts';
-import { numeralOf, SMALLER, WIDE, widthOf } from '../../src/page/floor/numeral.ts';
+import { BETWEEN, numeralOf, SMALLER, WIDE, widthOf } from '../../src/page/floor/numeral.ts';
 import { countsOf, isMade, isOff, nextOpen, type Ticks, tick, tickOff, untick } from '../../src/page/floor/ticks.ts';
 import { type Stop, walkOf } from '../../src/page/floor/walk.ts';
 
@@ -216,7 +216,7 @@ describe('numerals', () => {
       [...text].reduce((sum, one) => sum + font.charToGlyph(one).advanceWidth! / font.unitsPerEm, 0);
     for (const [one, width] of Object.entries(WIDE)) expect(wide(one)).toBeCloseTo(width / 1000, 6);
     const at = widthOf(numeralOf('202 13/16"'));
-    expect(at).toBeGreaterThanOrEqual(wide('202') + 0.18 + SMALLER.fraction * wide('16') + wide('″'));
-    expect(at).toBeLessThan(wide('202') + 0.18 + SMALLER.fraction * wide('16') + wide('″') + 0.1);
+    expect(at).toBeGreaterThanOrEqual(wide('202') + BETWEEN.fraction + SMALLER.fraction * wide('16') + wide('″'));
+    expect(at).toBeLessThan(wide('202') + BETWEEN.fraction + SMALLER.fraction * wide('16') + wide('″') + 0.1);
   });
 });

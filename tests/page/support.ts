@@ -4,7 +4,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { type Browser, chromium } from 'playwright-core';
 import { build } from 'vite';
 
-const ROOT = resolve(import.meta.dirname, '../..');
+const ROOT = resolve('.');
 const CACHE = join(ROOT, 'node_modules/.cache');
 const PAGES = join(CACHE, 'evenfield-page');
 const SOURCES = ['src', 'motifs', 'package.json', 'vite.page.config.ts', 'samples/passage-runner.job.yaml'];

@@ -3,6 +3,7 @@ import { basename } from 'node:path';
 import { good } from '../../src/issue.ts';
 import { makeFiles } from '../../src/pipeline.ts';
 import { renderPng } from '../../src/write/png.ts';
+import { takePage } from './page.ts';
 
 /** Makes the README's pictures from the samples with the real program: `npm run pictures`. */
 const OUT = 'samples/pictures';
@@ -27,3 +28,4 @@ for (const file of readdirSync('samples').filter((name) => name.endsWith('.job.y
   writeFileSync(name, await renderPng(made.value.files.get(drawing) as string, LONG_SIDE));
   console.log(name);
 }
+for (const name of await takePage(OUT)) console.log(name);

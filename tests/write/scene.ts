@@ -93,7 +93,7 @@ export const clothScene = (): Promise<Scene> =>
   );
 
 /** A hall 100 ft long, with many small squares, a narrow reserve and hardly any gap at its ends. */
-export const hallScene = (): Promise<Scene> =>
+const hallScene = (): Promise<Scene> =>
   scene(
     { field: 'checkerboard', border: 'sawtooth', corner: 'quarter-fan' },
     {
@@ -109,7 +109,7 @@ export const hallScene = (): Promise<Scene> =>
   );
 
 /** One repeat, and nothing else. */
-export const tileScene = (): Promise<Scene> =>
+const tileScene = (): Promise<Scene> =>
   scene(
     { field: 'diamond' },
     { repeats: { across: 1, along: 1 }, pitch: { across: 80, along: 80 } },

@@ -12,7 +12,7 @@ export interface Coordinates {
 const STILL: Coordinates = { linear: [1, 0, 0, 1], shift: [0, 0] };
 
 /** Reads `-y,x-y+1/2` as the tables write it. */
-export function readOperation(text: string): Coordinates {
+function readOperation(text: string): Coordinates {
   const read = (part: string) => {
     const found = { x: 0, y: 0, shift: 0 };
     for (const [, sign, word] of part.matchAll(/([+-]?)(x|y|1\/2)/g)) {
@@ -54,7 +54,7 @@ export function closure(generators: string[]): Coordinates[] {
 }
 
 /** A lopsided piece about 0, 0, of size 1: four straight sides and a curved one, no two corners alike. */
-export const ODD_PIECE: Piece = [
+const ODD_PIECE: Piece = [
   {
     start: [-0.5, 0.3],
     sides: [

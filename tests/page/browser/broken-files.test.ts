@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { drawn, useBrowser } from './opened.ts';
+import { drawn, plan, useBrowser } from './opened.ts';
 
 const around = useBrowser();
 
@@ -27,7 +27,7 @@ const drop = (page: Page, files: Dropped[]): Promise<void> =>
     document.body.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
   }, files);
 
-const PASSAGE = `evenfield: 1\ntitle: Dropped passage\nsurface: runner\nsite: { run: 12', openings: 30 }\nfield: { motif: diamond }\n`;
+const PASSAGE = `evenfield: 1\nunits: in\ntitle: Dropped passage\nsurface: runner\nsite: { run: 12', openings: 30 }\nfield: { motif: diamond }\n`;
 
 /** The first bytes of a PNG file (PNG, third edition, section 5.2), and of nothing that is text in UTF-8. */
 const PNG = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13]).toString('base64');
@@ -90,18 +90,17 @@ test('a job with lines that are wrong is open, each told with what to write', as
   await drop(page, [{ name: 'hall.job.yaml', text: `${text}colour: red\n` }]);
   await page.getByRole('heading', { level: 1, name: 'Dropped passage' }).waitFor();
   await page.locator('[aria-invalid="true"]').first().waitFor();
+  // The plan of the job before says nothing of this one.
+  expect(await plan(page).getAttribute('aria-label')).toBe('No plan yet.');
   const words = (await page.locator('.wrong').allTextContents()).join(' ');
-  expect(words).toMatch(/twelve/);
-  expect(words).toMatch(/dimond/);
+  expect(words).toMatch(/twelve is not a length/i);
+  expect(words).toMatch(/dimond is not known/i);
   expect(words).toMatch(/\bdiamond\b/);
-  expect(words).toMatch(/line 6: .*colour/);
+  expect(words).toMatch(/line 7: .*colour/);
   await page.getByRole('button', { name: /^Leave .*colour.* out/ }).click();
   await page.getByLabel('From threshold to threshold, in the middle').fill("12'");
   // A motif that is spelled wrong is put right by the button that is offered.
-  await page
-    .getByRole('button', { name: /diamond/i })
-    .first()
-    .click();
+  await page.getByRole('button', { name: 'Write diamond' }).click();
   await drawn(page);
 });
 

@@ -9,31 +9,40 @@ const TO_FLOOR = /^Take the marks to the floor/;
 const LINE = 'The tape is there';
 
 /** The reading that stands there in large figures, as it is read out. */
-const reading = (page: Page): Promise<string | null> => page.locator('.large .unseen').textContent();
+const reading = async (page: Page): Promise<string> =>
+  (await page.locator('.large .unseen').textContent())!.replaceAll('\u00a0', ' ');
 const heading = (page: Page): Promise<string | null> => page.getByRole('heading', { level: 1 }).textContent();
+
+/** Presses the large button; a thumb that bounces is not heard twice, so a little is waited. */
+async function goOn(page: Page): Promise<void> {
+  await page.waitForTimeout(250);
+  await page.locator('.floor .main').tap();
+}
 
 test('the marks stand there in the words of the list of marks, one at a time', async () => {
   const { page } = await around.open(PHONE);
   await filesMade(page);
   const { bytes } = await downloaded(page, () => page.getByRole('button', { name: 'Save marks.csv' }).tap());
-  const listed = [...bytes.toString('utf8').matchAll(/^near-opening,[^\n]*?"((?:[^"\n]|"")*)",[\d.]+,/gm)].map(
-    ([, one]) => one!.replaceAll('""', '"'),
-  );
-  expect(listed.length).toBeGreaterThan(0);
+  const [, ...rows] = bytes.toString('utf8').trim().split(/\r?\n/);
+  // The tape's reading stands in quotes, and behind it the true length in millimetres.
+  const listed = rows.map((row) => /,"([\d /.'-]+"")",[\d.]+,/.exec(row)![1]!.replaceAll('""', '"'));
   await page.getByRole('button', { name: TO_FLOOR }).tap();
-  await page.getByRole('button', { name: LINE }).tap();
-  for (const tape of listed) {
-    expect(await reading(page)).toBe(tape);
-    await page.getByRole('button', { name: 'Made', exact: true }).tap();
-    await page.waitForTimeout(250);
+  await page.getByRole('button', { name: LINE }).waitFor();
+  const shown: string[] = [];
+  while (shown.length < 12) {
+    if (await page.locator('.large').isVisible()) shown.push(await reading(page));
+    await goOn(page);
   }
+  expect(shown).toEqual(listed.slice(0, 12));
+  await page.getByText(/^12 of \d+ marks made/).waitFor();
 });
 
 test('what is ticked stays over a reload, and the place one was at', async () => {
   const { page } = await around.open(PHONE);
   await page.getByRole('button', { name: TO_FLOOR }).tap();
-  await page.getByRole('button', { name: LINE }).tap();
-  await page.getByRole('button', { name: 'Made', exact: true }).tap();
+  await page.getByRole('button', { name: LINE }).waitFor();
+  await goOn(page);
+  await goOn(page);
   await page.getByText(/^1 of \d+ marks made/).waitFor();
   const at = await heading(page);
   await page.reload();

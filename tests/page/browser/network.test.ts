@@ -1,14 +1,26 @@
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { deflateRawSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
-import { expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import { drawn, filesMade, servedByCommand, useBrowser } from './opened.ts';
 
 // What a policy stops, and how the page is told of it: Content Security Policy Level 3 (https://www.w3.org/TR/CSP3/).
 
 const around = useBrowser();
 
-/** A port on which nobody listens: what were let out would fail with another error. */
-const OUTSIDE = 'http://127.0.0.1:1';
+/** A server that stands for all the world outside, and what reached it. */
+const reached: string[] = [];
+const world = createServer((request, response) => {
+  reached.push(`${request.method} ${request.url}`);
+  response.writeHead(200, { 'Access-Control-Allow-Origin': '*' }).end('window.ran = true');
+});
+let outside: string;
+beforeAll(async () => {
+  await new Promise<void>((done) => world.listen(0, '127.0.0.1', done));
+  outside = `http://127.0.0.1:${(world.address() as AddressInfo).port}`;
+});
+afterAll(() => void world.close());
 
 /**
  * What the policy stopped while something was tried, by the directives that stopped it. It is tried by the page itself, in a later turn: what a test
@@ -16,40 +28,40 @@ const OUTSIDE = 'http://127.0.0.1:1';
  */
 const stoppedBy = (page: Page, what: string): Promise<string[]> =>
   page.evaluate(
-    async ([attempt, outside]) => {
+    async ([attempt, to]) => {
       const stopped: string[] = [];
       const hear = ({ effectiveDirective }: SecurityPolicyViolationEvent) => void stopped.push(effectiveDirective);
       document.addEventListener('securitypolicyviolation', hear);
       const element = (name: string, set: Record<string, string>) =>
         document.body.append(Object.assign(document.createElement(name), set));
       const attempts: Record<string, () => unknown> = {
-        fetch: () => fetch(outside!).catch(() => undefined),
+        fetch: () => fetch(to!).catch(() => undefined),
         xhr: () => {
           const request = new XMLHttpRequest();
-          request.open('GET', outside!);
+          request.open('GET', to!);
           request.send();
         },
-        beacon: () => navigator.sendBeacon(`${outside}/`, 'all of it'),
-        socket: () => new WebSocket(outside!.replace('http', 'ws')),
-        events: () => new EventSource(outside!),
-        picture: () => element('img', { src: `${outside}/a.png` }),
-        script: () => element('script', { src: `${outside}/a.js` }),
+        beacon: () => navigator.sendBeacon(`${to}/`, 'all of it'),
+        socket: () => new WebSocket(to!.replace('http', 'ws')),
+        events: () => new EventSource(to!),
+        picture: () => element('img', { src: `${to}/a.png` }),
+        script: () => element('script', { src: `${to}/a.js` }),
         inline: () => element('script', { textContent: 'window.ran = true' }),
         handler: () => {
           document.body.insertAdjacentHTML('beforeend', '<a id="by" onclick="window.ran = true">x</a>');
           document.getElementById('by')!.click();
         },
         evaluated: () => new Function('window.ran = true')(),
-        style: () => element('link', { rel: 'stylesheet', href: `${outside}/a.css` }),
-        font: () => new FontFace('x', `url(${outside}/a.woff)`).load().catch(() => undefined),
-        frame: () => element('iframe', { src: `${outside}/` }),
-        object: () => element('object', { data: `${outside}/a` }),
-        video: () => element('video', { src: `${outside}/a.mp4` }),
+        style: () => element('link', { rel: 'stylesheet', href: `${to}/a.css` }),
+        font: () => new FontFace('x', `url(${to}/a.woff)`).load().catch(() => undefined),
+        frame: () => element('iframe', { src: `${to}/` }),
+        object: () => element('object', { data: `${to}/a` }),
+        video: () => element('video', { src: `${to}/a.mp4` }),
         form: () => {
-          element('form', { id: 'away', action: `${outside}/`, method: 'post' });
+          element('form', { id: 'away', action: `${to}/`, method: 'post' });
           (document.getElementById('away') as HTMLFormElement).submit();
         },
-        base: () => document.head.append(Object.assign(document.createElement('base'), { href: `${outside}/` })),
+        base: () => document.head.append(Object.assign(document.createElement('base'), { href: `${to}/` })),
       };
       setTimeout(() => {
         try {
@@ -62,7 +74,7 @@ const stoppedBy = (page: Page, what: string): Promise<string[]> =>
       document.removeEventListener('securitypolicyviolation', hear);
       return (window as { ran?: boolean }).ran ? ['it ran'] : stopped;
     },
-    [what, OUTSIDE] as const,
+    [what, outside] as const,
   );
 
 const STOPS: Record<string, string> = {
@@ -86,14 +98,22 @@ const STOPS: Record<string, string> = {
 };
 
 test('whatever is tried to bring something in or out is stopped', async () => {
-  const { page, asked, complaints } = await around.open();
+  const { page, complaints } = await around.open();
   const stopped: Record<string, string | undefined> = {};
   for (const what of Object.keys(STOPS)) stopped[what] = (await stoppedBy(page, what))[0];
   expect(stopped).toEqual(STOPS);
-  expect(asked).toEqual([around.address()]);
-  // The browser says of each what it refused; it is what was wanted.
-  expect(complaints.filter((says) => !/Content.?Security.?Policy|CSP/i.test(says))).toEqual([]);
+  expect(reached).toEqual([]);
+  // The browser says of each what it refused; that is as it should be.
+  expect(complaints.filter((says) => !/Content.?Security.?Policy/i.test(says))).toEqual([]);
   complaints.length = 0;
+});
+
+test('the server outside can be reached, were it not for the policy', async () => {
+  const { context } = await around.context();
+  const page = await context.newPage();
+  await page.addScriptTag({ url: `${outside}/a.js` });
+  expect(await page.evaluate(() => 'ran' in window)).toBe(true);
+  expect(reached.splice(0)).toEqual(['GET /a.js']);
 });
 
 test('the whole work asks for nothing but the page itself', async () => {
@@ -110,13 +130,15 @@ test('the whole work asks for nothing but the page itself', async () => {
 
 test('served on the loopback address, it asks for its own files alone', async () => {
   const address = await servedByCommand();
-  const { context, asked } = await around.context();
+  const { context, asked, complaints } = await around.context();
   const page = await context.newPage();
   await page.goto(address);
   await drawn(page);
   await page.evaluate(() => navigator.serviceWorker.ready);
   expect(asked.filter((url) => !url.startsWith(address))).toEqual([]);
   expect((await stoppedBy(page, 'fetch'))[0]).toBe('connect-src');
+  expect(reached).toEqual([]);
+  complaints.length = 0;
 });
 
 /** A job in a link, packed by zlib. */
@@ -161,7 +183,7 @@ test('links made to harm do none', async () => {
 test('a link opens the job that it carries, once', async () => {
   const { context } = await around.context();
   const page = await context.newPage();
-  const job = `evenfield: 1\ntitle: From afar\nsurface: runner\nsite: { run: 144, openings: 30 }\nfield: { motif: diamond }\n`;
+  const job = `evenfield: 1\nunits: in\ntitle: From afar\nsurface: runner\nsite: { run: 144, openings: 30 }\nfield: { motif: diamond }\n`;
   await page.goto(around.address() + link(job));
   await page.getByRole('heading', { level: 1, name: 'From afar' }).waitFor();
   await page.getByLabel('What you call it').fill('Mine now');

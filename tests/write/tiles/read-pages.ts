@@ -10,7 +10,7 @@ export interface PageSeen {
 }
 
 /** Points taken along each side. */
-export const ALONG = 6;
+const ALONG = 6;
 const MM = 25.4 / 72;
 type Matrix = [number, number, number, number, number, number];
 const times = (m: Matrix, n: number[]): Matrix => [
@@ -99,7 +99,7 @@ const share = (from: readonly [number, number], to: readonly [number, number], o
 ];
 
 /** Points along a cubic, its end among them. */
-export const sampled = (
+const sampled = (
   a: readonly [number, number],
   b: readonly [number, number],
   c: readonly [number, number],
