@@ -8,7 +8,7 @@ import { BUILT } from '../../cli/support.ts';
 import { builtPage, openBrowser } from '../support.ts';
 
 /** How long one state is waited for, ms; machines that do other work too are slow. */
-export const PATIENCE = 60_000;
+const PATIENCE = 60_000;
 
 /** What a page did that nobody saw. */
 export interface Overheard {

@@ -62,7 +62,7 @@ export const STATES: Record<string, (page: Page) => Promise<void>> = {
 };
 
 /** Opens whatever can be opened. */
-export async function openAll(page: Page): Promise<void> {
+async function openAll(page: Page): Promise<void> {
   for (const name of [/^See the field patterns/, /^See the borders/, /^See the corners/]) {
     const see = page.getByRole('button', { name });
     if ((await see.count()) > 0) await see.click();
