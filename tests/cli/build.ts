@@ -30,7 +30,13 @@ export default async function setup(project: TestProject): Promise<void> {
   const sources = Math.max(...SOURCES.map((path) => latest(join(ROOT, path))));
   if (existsSync(BUILT) && statSync(BUILT).mtimeMs > sources) return;
   try {
-    await build({ root: ROOT, configFile: join(ROOT, 'vite.config.ts'), logLevel: 'error' });
+    // The page, in a folder of it, stays.
+    await build({
+      root: ROOT,
+      configFile: join(ROOT, 'vite.config.ts'),
+      logLevel: 'error',
+      build: { emptyOutDir: false },
+    });
   } catch (error) {
     project.provide('buildTrouble', error instanceof Error ? error.message : String(error));
   }

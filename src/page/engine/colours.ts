@@ -13,7 +13,7 @@ import { rasterOf } from './colours-picture.ts';
 import { lookAt } from './look.ts';
 
 /** How colours may be seen, beside as they are. */
-export const SEEINGS = [...DEFICIENCIES, 'faded'] as const;
+const SEEINGS = [...DEFICIENCIES, 'faded'] as const;
 export type Seeing = Deficiency | 'faded';
 
 export interface ColoursTold {

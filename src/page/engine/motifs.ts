@@ -52,9 +52,6 @@ export interface Scale {
   inner: number;
 }
 
-/** What is drawn while there is no plan to take sizes from, mm. */
-export const USUAL_SCALE: Scale = { pitch: { across: 150, along: 150 }, border: 75, inner: 40 };
-
 const KINDS: Record<Slot, Kind> = {
   field: 'field',
   alternate: 'field',

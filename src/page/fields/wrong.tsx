@@ -1,8 +1,9 @@
 import './wrong.css';
 import type { Issue } from '../../issue.ts';
 import type { Offer } from '../engine/offers/offer.ts';
+import { tree } from '../state/job.ts';
 import { offersFor, take } from '../state/offers.ts';
-import type { Path } from '../state/tree.ts';
+import { type Path, textAt } from '../state/tree.ts';
 import { issuesLeftAt, useShown } from './shown.ts';
 
 /** The button goes with its issue, so the keyboard goes on at the field, or at the head of the part. */
@@ -16,6 +17,11 @@ function takeAndStay(offer: Offer, button: HTMLElement): void {
 
 const ended = (says: string): string => (/[.!?]$/.test(says) ? says : `${says}.`);
 const capital = (says: string): string => says.charAt(0).toUpperCase() + says.slice(1);
+/** A sentence, its first letter large unless it begins with what was typed. */
+const sentence = ({ says, path }: Issue): string => {
+  const typed = textAt(tree.value, path);
+  return ended(typed !== '' && says.startsWith(typed.slice(0, 8)) ? says : capital(says));
+};
 
 /** Nothing is wrong where something is only not there yet. */
 export const isDue = ({ code }: Issue): boolean => code === 'job/missing' || code === 'job/no-value';
@@ -23,8 +29,12 @@ export const isDue = ({ code }: Issue): boolean => code === 'job/missing' || cod
 /** What is still to be told, in words without a key of the job file. */
 function Due({ issue: { code, path, says } }: { issue: Issue }) {
   const bare = code === 'job/no-value' || / is missing$/.test(says) || / is missing;/.test(says);
-  const name = String(path.at(-1));
-  return <p>{bare ? `Still to write${/^\d+$/.test(name) ? '' : `: ${name}`}.` : capital(ended(says))}</p>;
+  const name = path
+    .filter((key) => typeof key === 'string')
+    .slice(-2)
+    .reverse()
+    .join(', of ');
+  return <p>{bare ? `Still to write${name === '' ? '' : `: ${name}`}.` : capital(ended(says))}</p>;
 }
 
 /** One issue, what to write instead, and what would help as buttons; with `offers`, what each of them leads to is told too. */
@@ -34,8 +44,7 @@ export function IssueSaid({ issue, offers: led = false }: { issue: Issue; offers
   return (
     <div class="issue">
       <p>
-        {capital(ended(issue.says))}{' '}
-        {issue.hint && found.length === 0 && <span class="hint">Try: {ended(issue.hint)}</span>}
+        {sentence(issue)} {issue.hint && found.length === 0 && <span class="hint">Try: {ended(issue.hint)}</span>}
       </p>
       {found.length > 0 && (
         <ul class={led ? 'offers led' : 'offers'}>

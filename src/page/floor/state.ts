@@ -11,7 +11,7 @@ import { countsOf, isMade, nextOpen, tick, tickOff, untick } from './ticks.ts';
 import { type Stop, walkOf } from './walk.ts';
 
 /** The place after the last stop. */
-export const END = 'end';
+const END = 'end';
 
 /** What is shown: the stop that is to be done, all lines to jump to, or the row that is off. */
 export const view = signal<'walk' | 'lines' | 'row'>('walk');
@@ -29,7 +29,7 @@ const name = computed(() => (look.value ? nameOfNumbers(look.value.schedule) : u
 
 /** How far the work has come; nothing while the marks are not known yet. */
 export const progress = computed(() => (held.value?.name === name.value ? held.value?.progress : undefined));
-export const schedule = computed(() =>
+const schedule = computed(() =>
   look.value && progress.value ? afterRefits(look.value.schedule, progress.value.refits) : undefined,
 );
 export const walk = computed<readonly Stop[]>(() =>

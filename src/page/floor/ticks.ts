@@ -4,7 +4,7 @@ import type { Stop } from './walk.ts';
 export type Ticks = readonly (readonly [id: string, made: number])[];
 
 /** A check that is off; one that is right is as good as ticked. */
-export const OFF = -1;
+const OFF = -1;
 
 /** What a stop counts as made by: a mark by its reading, so that one that is moved has to be made again. */
 function madeBy(stop: Stop): number {

@@ -15,7 +15,7 @@ function middleOf([x0, y0]: Point, side: Side): Point {
 }
 
 /** The corners of pieces and the middles of their sides, as x0, y0, x1, y1, … */
-export function pointsOf(pieces: readonly Piece[]): number[] {
+function pointsOf(pieces: readonly Piece[]): number[] {
   const found: number[] = [];
   for (const piece of pieces)
     for (const { start, sides } of piece) {

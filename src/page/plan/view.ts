@@ -21,7 +21,7 @@ export interface Margins {
 }
 
 /** Closest one can come: pixels to the millimetre. */
-export const CLOSEST = 8;
+const CLOSEST = 8;
 
 export const toScreen = ({ scale, x, y }: View, [px, py]: Point): Point => [px * scale + x, py * scale + y];
 

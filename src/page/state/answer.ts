@@ -78,10 +78,6 @@ export function lookAgain(): void {
 export const issuesAt = (path: Path): Issue[] =>
   issues.value.filter((issue) => path.every((key, n) => String(issue.path[n]) === String(key)));
 
-/** What is wrong with the job and shown at none of these paths. */
-export const issuesElsewhere = (paths: readonly Path[]): Issue[] =>
-  issues.value.filter((issue) => !paths.some((path) => path.every((key, n) => String(issue.path[n]) === String(key))));
-
 /** All files of the job as it stands, once they were asked for. */
 export const made = signal<MadeFiles | undefined>(undefined);
 /** Drawings of the places that do not hold, where sheets were refused. */

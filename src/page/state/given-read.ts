@@ -2,7 +2,7 @@ import { fail, good, type Result } from '../../issue.ts';
 import type { JobTree } from '../engine/ask.ts';
 
 /** Bytes: a job file is a page of text; fonts, drawings and photos are larger. */
-export const LARGEST_JOB = 1_000_000;
+const LARGEST_JOB = 1_000_000;
 export const LARGEST_FILE = 20_000_000;
 
 const endOf = (name: string): string => /\.([a-z0-9]+)$/i.exec(name)?.[1]?.toLowerCase() ?? '';

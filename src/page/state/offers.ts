@@ -6,7 +6,7 @@ import { issues } from './answer.ts';
 import { base, chosen, endStep, sayAll, tree } from './job.ts';
 
 /** What would help with what is wrong, each already tried; empty while it is looked for. */
-export const offers = signal<readonly Offer[]>([]);
+const offers = signal<readonly Offer[]>([]);
 /** The issues that `offers` answers. */
 const answered = signal<readonly Issue[]>([]);
 export const isLooking = signal(false);

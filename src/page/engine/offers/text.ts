@@ -10,7 +10,7 @@ export interface Scale {
 }
 
 /** Of such a range, written to that step: never inwards. */
-export function outward({ from, to }: Range, step: number): Range {
+function outward({ from, to }: Range, step: number): Range {
   return { from: Math.floor(from / step + 1e-6) * step, to: Math.ceil(to / step - 1e-6) * step };
 }
 

@@ -1,7 +1,7 @@
 import type { Job } from '../../../job/job.ts';
 import type { Part } from '../../../motif/motif.ts';
 import type { JobTree } from '../../engine/ask.ts';
-import { isBranch, type Path, textAt, valueAt } from '../../state/tree.ts';
+import { isBranch, type Path, valueAt } from '../../state/tree.ts';
 
 type Value = JobTree[string];
 export type Changes = [Path, Value | undefined][];
@@ -152,6 +152,3 @@ export function freeNameFor(wished: string, taken: readonly string[]): string {
     if (!used.has(name.toLowerCase())) return name;
   }
 }
-
-/** The name that a colourway has in the job file. */
-export const wayNameAt = (tree: JobTree, at: number): string => textAt(tree, ['colourways', at, 'name']);

@@ -12,7 +12,7 @@ const numbers = ({ contrast, difference, lightness, seen, faded }: ColourPair): 
 ];
 
 /** Two colours as they meet. */
-export function Meeting({ pair, palette }: { pair: ColourPair; palette: Job['palette'] }) {
+function Meeting({ pair, palette }: { pair: ColourPair; palette: Job['palette'] }) {
   return (
     <span class="meeting" aria-hidden="true">
       {pair.colours.map((name) => (

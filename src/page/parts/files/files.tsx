@@ -1,9 +1,11 @@
 import { Choice } from '../../fields/field.tsx';
 import { isMade, look, made, text } from '../../state/answer.ts';
 import { sayBytes } from '../../state/given-read.ts';
+import { chosen } from '../../state/job.ts';
 import { jobFileName } from '../../state/job-file.ts';
 import { useWanted } from '../../state/wanted.ts';
 import { zipOf } from '../../state/zip.ts';
+import { keep } from '../fit/layouts.tsx';
 import { Making, Refused } from '../making.tsx';
 import { Part } from '../part.tsx';
 import { Picture } from '../picture.tsx';
@@ -68,6 +70,23 @@ function Made() {
   );
 }
 
+/** A job file says what is wished, and the best layout is made from it; another that was chosen has to be kept in it. */
+function NotTheFirst() {
+  const rank = chosen.value;
+  if (rank === 0) return null;
+  return (
+    <div class="not-first" role="status">
+      <p>
+        You chose layout {rank + 1}. The job file and the link lead to the best one, number 1, unless the numbers of
+        yours are kept in them.
+      </p>
+      <button type="button" onClick={() => keep(rank)}>
+        Keep layout {rank + 1} in the job
+      </button>
+    </div>
+  );
+}
+
 function Body() {
   const seen = useWanted();
   return (
@@ -77,6 +96,7 @@ function Body() {
         All you typed, as a file to keep. Open it here again on any day, on any computer: everything else is made from
         it.
       </p>
+      <NotTheFirst />
       <div class="buttons">
         <button type="button" disabled={text.value === ''} onClick={() => save(jobFileName.value, text.value)}>
           Save the job file, {jobFileName.value}

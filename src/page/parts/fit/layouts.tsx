@@ -25,7 +25,8 @@ effect(() => {
   });
 });
 
-function keep(rank: number): void {
+/** Writes the numbers of a layout into the job, so that it stays the first. */
+export function keep(rank: number): void {
   const seen = look.value;
   const listed = seen?.layouts[rank];
   if (!seen || !listed) return;

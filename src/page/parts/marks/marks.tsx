@@ -16,7 +16,7 @@ const listed = (words: readonly string[]): string =>
 const heldAt = ({ names, data }: ToldLine): string =>
   new Set(data).size === 1
     ? `Hold the tape at ${data[0]}`
-    : names.map((name, n) => `${spoken(name)}: hold the tape at ${data[n]}`).join('; ');
+    : upper(names.map((name, n) => `${spoken(name)}: hold the tape at ${data[n]}`).join('; '));
 
 /** The marks of one guide line, or of lines that carry the same. */
 function Marked({ line, open }: { line: ToldLine; open: boolean }) {

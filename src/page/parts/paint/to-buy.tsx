@@ -1,9 +1,20 @@
 import { isMade, made } from '../../state/answer.ts';
 
+/** The name, then what is needed and what to buy, then how that comes about. */
+function chiefFirst<T>(row: readonly T[], needed: number): T[] {
+  return needed < 1 ? [...row] : [row[0]!, ...row.slice(needed), ...row.slice(1, needed)];
+}
+
 /** How much of each paint, what to buy, and the days it takes. */
 export function ToBuy() {
-  const paint = made.value?.told?.paint;
-  if (!paint) return null;
+  const told = made.value?.told?.paint;
+  if (!told) return null;
+  const needed = told.head.findIndex((name) => name.toLowerCase() === 'needed');
+  const paint = {
+    ...told,
+    head: chiefFirst(told.head, needed),
+    rows: told.rows.map((row) => chiefFirst(row, needed)),
+  };
   return (
     <div class={isMade.value ? 'to-buy' : 'to-buy stale'}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table that may be wider than the card is moved by the arrow keys */}

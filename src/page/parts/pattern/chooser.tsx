@@ -22,7 +22,7 @@ function sizeOf({ patch }: Board): string {
   return `${of(patch.across)} by ${of(patch.along)}`;
 }
 
-export function take(slot: Slot, name: string): void {
+function take(slot: Slot, name: string): void {
   endStep();
   sayAll(takeChanges(tree.value, slot, name), `${boardName(slot, name).toLowerCase()} taken`);
 }

@@ -27,7 +27,7 @@ export function shelfOf(slot: Slot): Signal<Shelf> {
 const rounded = (mm: number): number => Math.round(mm * 10) / 10;
 
 /** The sizes of the plan, where there is one. */
-export function scaleOf(seen: Look | undefined): Scale {
+function scaleOf(seen: Look | undefined): Scale {
   const listed = seen?.layouts[seen.chosen];
   const wished = seen?.job.border.width.wish ?? seen?.job.border.width.from;
   const { layout, room } = listed ?? {};
@@ -41,7 +41,7 @@ export function scaleOf(seen: Look | undefined): Scale {
 }
 
 /** The drawings that there are: those that were given, and those that the job names. */
-export function drawingsHere(): string[] {
+function drawingsHere(): string[] {
   const isDrawing = (name: string): boolean => /\.svg$/i.test(name);
   const named = (['field', 'alternate', 'inset'] as const).map((slot) => namedAt(tree.value, slot).name);
   return [...new Set([...given.value.map(({ path }) => path), ...named])].filter(isDrawing);

@@ -3,7 +3,7 @@ import type { Tree } from '../../../job/tree.ts';
 import { parseLength, type System, systemOf, writeLength } from '../../../units/index.ts';
 import type { JobTree } from '../../engine/ask.ts';
 import { unitOf } from '../../fields/read-back.ts';
-import { type Path, textAt, valueAt, withValue } from '../../state/tree.ts';
+import { textAt, valueAt, withValue } from '../../state/tree.ts';
 
 const isBranch = (tree: Tree | undefined): tree is JobTree =>
   typeof tree === 'object' && tree !== null && !Array.isArray(tree);
@@ -231,14 +231,3 @@ export function blankJob(tree: JobTree): JobTree {
   for (const key of ['palette'] as const) job = withValue(job, [key], tree[key]);
   return job;
 }
-
-/** Keys of the job that are asked for in the room. */
-export const ROOM_PATHS: readonly Path[] = [
-  ['title'],
-  ['units'],
-  ['surface'],
-  ['site'],
-  ['overall'],
-  ['cloth'],
-  ['stairs'],
-];
