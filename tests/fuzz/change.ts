@@ -4,7 +4,7 @@ const BYTES = [0, 1, 0x7f, 0x80, 0xff, 0x0a, 0x20, 0x30];
 
 /** Bytes changed at a few places: bits turned, bytes put, cut out, copied, the end cut off. `from`, `to`: where, as shares of the whole. */
 export function changeBytes(given: Uint8Array, random: Random, from = 0, to = 1): Uint8Array {
-  let bytes: Uint8Array = given.slice();
+  let bytes: Uint8Array = Uint8Array.from(given);
   for (let left = 1 + random.below(5); left > 0; left--) {
     const at = Math.floor((from + random.number() * (to - from)) * bytes.length);
     const way = random.number();
