@@ -28,6 +28,9 @@ const ELSEWHERE = [
   'room-marks',
   'room-labels',
   'paint',
+  'paint-days',
+  'paint-goods',
+  'paint-page',
 ];
 const isElsewhere = (place: string): boolean => ELSEWHERE.includes(place.replace(/^.*\/|\.ts$/g, ''));
 

@@ -9,8 +9,9 @@ export interface Judged {
   wrong?: string;
 }
 
-/** Resident memory that no case may go beyond, bytes. */
+/** Resident memory that no case may go beyond, bytes, over what the process had before the first: test files share one. */
 const MOST_MEMORY = 1e9;
+const before = process.memoryUsage().rss;
 /** A stack, or the words of a program that tripped, in what is told to a person. */
 const STACK =
   /\n\s+at |\bat \S+ \(\S+:\d+:\d+\)|\.(?:ts|js|mjs):\d|TypeError|RangeError|Cannot read prop|is not a function|\[object /;
@@ -46,7 +47,7 @@ export async function judge(kind: Kind, bytes: Uint8Array): Promise<Judged> {
   }
   const { user, system } = process.cpuUsage(began);
   const took = (user + system) / 1e6;
-  const memory = process.memoryUsage().rss;
+  const memory = process.memoryUsage().rss - before;
   if (wrong === undefined && took > kind.limit) wrong = `took ${took.toFixed(1)} s of CPU; at most ${kind.limit} s`;
   if (wrong === undefined && memory > MOST_MEMORY) wrong = `the memory is at ${Math.round(memory / 1e6)} MB`;
   return { ended, took, ...(wrong === undefined ? {} : { wrong }) };

@@ -5,7 +5,7 @@ const LONG = 4000;
 /** Sides to a command in what is made of a longer one. */
 const SIDES = 100;
 
-const RUN = new RegExp(`([a-df-z])([^a-df-z]{${LONG},})`, 'gi');
+const COMMAND = /[a-df-z]/gi;
 const NUMBER = /[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?/iy;
 const FLAG = /[01]/y;
 const SPACE = /\s*,?\s*/y;
@@ -14,10 +14,16 @@ const SPACE = /\s*,?\s*/y;
  * The same path text, every hundredth side named anew where a command is followed by very many.
  * The grammar's reader takes time by the square of how many sides stand behind one command.
  */
-export const nameLongRuns = (text: string): string =>
-  text.length < LONG
-    ? text
-    : text.replace(RUN, (run, command: string, numbers: string) => named(command, numbers) ?? run);
+export function nameLongRuns(text: string): string {
+  if (text.length < LONG) return text;
+  const starts = [...text.matchAll(COMMAND)].map(({ index }) => index);
+  const parts = [text.slice(0, starts[0] ?? text.length)];
+  for (const [n, start] of starts.entries()) {
+    const run = text.slice(start, starts[n + 1] ?? text.length);
+    parts.push(run.length > LONG ? (named(run[0]!, run.slice(1)) ?? run) : run);
+  }
+  return parts.join('');
+}
 
 /** `undefined` where the numbers are none that the command takes; the reader says what is wrong with them. */
 function named(command: string, numbers: string): string | undefined {
