@@ -193,5 +193,6 @@ export default defineConfig({
   root: here('./src/page'),
   plugins: [instead, gather, engine, viteSingleFile({ removeViteModuleLoader: true }), policy, madeOf, icons],
   build: { outDir: here('./dist/page'), emptyOutDir: true, target: 'es2022', minify: true },
-  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  // Never the form for developers, which carries the paths of the sources, whatever NODE_ENV says.
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact', development: false } },
 });
