@@ -7,7 +7,8 @@ import { addProposals, type ProposeOptions, proposeOptions, refuseProposals, say
 import { assetReader } from './read-asset.ts';
 import { readJobFile } from './read-job-file.ts';
 import { ending } from './run.ts';
-import { DONE, type Ending, refuseAll, talk, tell, tellJson, tidy } from './talk.ts';
+import { DONE, type Ending, refuseAll, tell, tellJson, tidy } from './talk.ts';
+import { writeOut } from './write-out.ts';
 
 interface Options extends ProposeOptions {
   out: string;
@@ -53,16 +54,13 @@ async function colourways(path: string, options: Options): Promise<Ending> {
   const { job, proposed } = more.value;
   const { colourwaysOf } = await import('../colour/ways.ts');
   const { writeWaysFiles } = await import('../write/colourways/files.ts');
-  const { writeFolder } = await import('../write/folder.ts');
   const ways = colourwaysOf(drawing, job);
   const { files, says } = await withProgress('writing the sheets', () => writeWaysFiles(drawing, job, ways));
   const out = join(options.out, `${job.name}-colourways`);
-  const report = await writeFolder(out, files, { replace: options.replace === true });
-  if (!report.ok) return refuseAll(report.issues, out);
-  for (const name of report.value.kept)
-    talk(`${join(out, name)} is no longer made; it was edited, so it is left there.`);
+  const written = await writeOut(out, files, options.replace);
+  if (!written.ok) return refuseAll(written.issues, out);
   if (options.json === true) {
-    tellJson({ out, files: report.value.written, colourways: ways, proposed, says }, tidy);
+    tellJson({ out, files: written.value, colourways: ways, proposed, says }, tidy);
     return DONE;
   }
   tell(

@@ -9,6 +9,7 @@ import { assetReader } from './read-asset.ts';
 import { readJobFile } from './read-job-file.ts';
 import { ending } from './run.ts';
 import { DONE, type Ending, REFUSED, refuse, refuseAll, shownPath, talk, tell, tellJson, tidy } from './talk.ts';
+import { writeOut } from './write-out.ts';
 
 /** Long side of the picture, in pixels. */
 const PICTURE = 2400;
@@ -128,7 +129,6 @@ async function house(path: string, given: string[], options: Options): Promise<E
   const { writeHouseSheet } = await import('../write/colourways/house-sheet.ts');
   const { writeHouseTable } = await import('../write/house-paint.ts');
   const { renderPng } = await import('../write/png.ts');
-  const { writeFolder } = await import('../write/folder.ts');
   const sheet = await writeHouseSheet(works, title);
   const out = join(options.out, `${name}-house`);
   const files = new Map<string, string | Uint8Array>([
@@ -136,12 +136,11 @@ async function house(path: string, given: string[], options: Options): Promise<E
     ['house.png', await renderPng(sheet, PICTURE)],
     ['house-paint.csv', writeHouseTable(plan)],
   ]);
-  const report = await writeFolder(out, files, { replace: options.replace === true });
-  if (!report.ok) return refuseAll(report.issues, out);
-  for (const one of report.value.kept) talk(`${join(out, one)} is no longer made; it was edited, so it is left there.`);
+  const written = await writeOut(out, files, options.replace);
+  if (!written.ok) return refuseAll(written.issues, out);
   if (options.json === true) {
     const jobs = works.map(({ path: file, job }) => ({ file, title: job.title, name: job.name }));
-    tellJson({ out, files: report.value.written, ...plan, jobs }, tidy);
+    tellJson({ out, files: written.value, ...plan, jobs }, tidy);
     return DONE;
   }
   tell(

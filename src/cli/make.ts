@@ -7,6 +7,7 @@ import { assetReader } from './read-asset.ts';
 import { readJobFile } from './read-job-file.ts';
 import { ending } from './run.ts';
 import { DONE, type Ending, refuse, refuseAll, shownPath, talk, tell, tellJson } from './talk.ts';
+import { writeOut } from './write-out.ts';
 
 interface Options {
   out: string;
@@ -39,11 +40,9 @@ async function make(path: string, options: Options): Promise<Ending> {
   if (!/^[a-z0-9][a-z0-9-]*$/i.test(job.name)) return refuse(`${shownPath(job.name)} is no name for a folder`);
 
   const out = join(options.out, job.name);
-  const { writeFolder } = await import('../write/folder.ts');
-  const report = await writeFolder(out, files, { replace: options.replace === true });
-  if (!report.ok) return refuseAll(report.issues, out);
-  const { written, kept } = report.value;
-  for (const name of kept) talk(`${join(out, name)} is no longer made; it was edited, so it is left there.`);
+  const wrote = await writeOut(out, files, options.replace);
+  if (!wrote.ok) return refuseAll(wrote.issues, out);
+  const written = wrote.value;
   if (options.json === true) {
     tellJson({ out, files: written });
     return DONE;

@@ -28,18 +28,19 @@ async function servedJob(path: string): Promise<Result<string>> {
   if (!text.ok) return text;
   const read = assetReader(path);
   const files = new Map<string, Uint8Array>();
-  const { fitAny } = await import('../pipeline.ts');
-  // Whatever is wrong with the job is told on the page, where it can be put right.
-  await fitAny(text.value, path, 1, async (name) => {
+  // What is wrong with a file is told on the page, where it can be put right.
+  const take = async (name: string): Promise<Uint8Array | undefined> => {
     const bytes = await read(name);
-    if (bytes.ok) files.set(name, bytes.value);
-    return bytes;
-  });
+    if (!bytes.ok) return undefined;
+    files.set(name, bytes.value);
+    return bytes.value;
+  };
+  const { houseIn } = await import('../job/house.ts');
   const { namedFiles } = await import('../job/named-files.ts');
-  for (const name of namedFiles(text.value)) {
-    const bytes = files.has(name) ? undefined : await read(name);
-    if (bytes?.ok) files.set(name, bytes.value);
-  }
+  const file = houseIn(text.value);
+  const told = file === undefined ? undefined : await take(file);
+  const house = file !== undefined && told ? { file, text: new TextDecoder().decode(told) } : undefined;
+  for (const name of namedFiles(text.value, house)) await take(name);
   const served = {
     name: basename(path),
     text: text.value,

@@ -8,7 +8,8 @@ import { withProgress } from './progress.ts';
 import { assetReader } from './read-asset.ts';
 import { readJobFile } from './read-job-file.ts';
 import { ending } from './run.ts';
-import { DONE, type Ending, refuseAll, talk, tell, tellJson } from './talk.ts';
+import { DONE, type Ending, refuseAll, tell, tellJson } from './talk.ts';
+import { writeOut } from './write-out.ts';
 
 interface Options {
   out: string;
@@ -74,13 +75,10 @@ async function preview(path: string, options: Options): Promise<Ending> {
   const files = new Map([['preview.png', await encodePng(flat)]]);
   if (floor) files.set('preview-floor.png', await encodePng(floor));
   const out = join(options.out, `${job.name}-preview`);
-  const { writeFolder } = await import('../write/folder.ts');
-  const report = await writeFolder(out, files, { replace: options.replace === true });
-  if (!report.ok) return refuseAll(report.issues, out);
-  for (const name of report.value.kept)
-    talk(`${join(out, name)} is no longer made; it was edited, so it is left there.`);
+  const written = await writeOut(out, files, options.replace);
+  if (!written.ok) return refuseAll(written.issues, out);
   if (options.json === true) {
-    tellJson({ out, files: report.value.written, colourway: way.value.name ?? null, says });
+    tellJson({ out, files: written.value, colourway: way.value.name ?? null, says });
     return DONE;
   }
   tell(

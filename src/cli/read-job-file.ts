@@ -1,6 +1,7 @@
 import { open, readdir, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { fail, good, type Result } from '../issue.ts';
+import { textOf } from '../job/text.ts';
 import { nearestName } from '../motif/nearest.ts';
 import { trouble, troubleCode } from '../write/folder-trouble.ts';
 import { shownPath } from './talk.ts';
@@ -21,6 +22,8 @@ interface FileWords {
   kind: string;
   begin(path: string): string;
   give: string;
+  /** What an empty one is begun with. */
+  start: string;
 }
 
 const WORDS: Record<'job' | 'house', FileWords> = {
@@ -28,11 +31,13 @@ const WORDS: Record<'job' | 'house', FileWords> = {
     kind: 'job file',
     begin: (path) => `evenfield new ${path} writes one`,
     give: 'the *.job.yaml file you wrote',
+    start: 'evenfield new, then a name, writes a job to start from',
   },
   house: {
     kind: 'house file',
     begin: () => 'the file that your jobs name after `house:`, its path as seen from here',
     give: 'the file that your jobs name after `house:`',
+    start: 'palette, colours, field and what else the jobs share',
   },
 };
 
@@ -56,26 +61,18 @@ const megabytes = (bytes: number): string => `${Math.max(1, Math.round(bytes / 1
 /** Text, or why it is none. */
 function decode(bytes: Uint8Array, path: string, words: FileWords): Result<string> {
   const name = shownPath(path);
-  const [a, b] = bytes;
-  if ((a === 0xff && b === 0xfe) || (a === 0xfe && b === 0xff))
-    return fail('file/encoding', [], `${name} is saved as UTF-16`, 'save it again with the encoding UTF-8');
-  const odd = bytes.findIndex((byte) => (byte < 32 && ![9, 10, 12, 13].includes(byte)) || byte === 127);
-  if (odd >= 0)
-    return fail('file/binary', [], `${name} is not a text file`, `give ${words.give}, not a picture or document`);
-  try {
-    const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-    if (text.trim() === '')
-      return fail(
-        'file/empty',
-        [],
-        `${name} is empty`,
-        words.kind === 'job file'
-          ? 'evenfield new, then a name, writes a job to start from'
-          : 'palette, colours, field and what else the jobs share',
-      );
-    return good(text);
-  } catch {
-    return fail('file/encoding', [], `${name} is not saved as UTF-8`, 'save it again with the encoding UTF-8');
+  const read = textOf(bytes);
+  if (read.ok) return good(read.text);
+  const again = 'save it again with the encoding UTF-8';
+  switch (read.trouble) {
+    case 'utf-16':
+      return fail('file/encoding', [], `${name} is saved as UTF-16`, again);
+    case 'binary':
+      return fail('file/binary', [], `${name} is not a text file`, `give ${words.give}, not a picture or document`);
+    case 'empty':
+      return fail('file/empty', [], `${name} is empty`, words.start);
+    case 'encoding':
+      return fail('file/encoding', [], `${name} is not saved as UTF-8`, again);
   }
 }
 

@@ -4,10 +4,9 @@ import type { Job } from '../job/job.ts';
 import type { Site } from '../site/site.ts';
 import { sayFlight } from '../stairs/says.ts';
 import { writeLength } from '../units/index.ts';
+import { halves } from '../words.ts';
 import type { Inks } from './inks.ts';
 import { wrap, writeTable } from './table.ts';
-
-const halves = (count: number): string => (Number.isInteger(count) ? `${count}` : `${Math.floor(count) || ''}½`);
 
 function writeStretch(stretch: number): string {
   const percent = (stretch - 1) * 100;

@@ -1,5 +1,6 @@
 import type { Job } from '../job/job.ts';
 import type { Part } from '../motif/motif.ts';
+import { listed } from '../words.ts';
 import type { Touching } from './touching.ts';
 import { judgePair, type Verdict } from './verdict.ts';
 
@@ -36,9 +37,6 @@ export function colourPairs(
   return [...pairs.values()];
 }
 
-const list = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-
 /** One line for each pair that will not be seen well. */
 export const sayPairs = (pairs: readonly ColourPair[]): string[] =>
   pairs
@@ -46,6 +44,6 @@ export const sayPairs = (pairs: readonly ColourPair[]): string[] =>
     .map(({ colours, reads, because, parted }) => {
       const both = `${colours[0]} ${parted ? 'close to' : 'beside'} ${colours[1]}`;
       return reads === 'hardly'
-        ? `${both} will hardly be told apart ${list(because)}.`
-        : `${both} is weak ${list(because)}.`;
+        ? `${both} will hardly be told apart ${listed(because)}.`
+        : `${both} is weak ${listed(because)}.`;
     });

@@ -1,11 +1,9 @@
 import type { Job } from '../job/job.ts';
 import type { Motif } from '../motif/motif.ts';
 import { writeLength } from '../units/index.ts';
+import { halves } from '../words.ts';
 import type { Layout } from './layout.ts';
 import type { Motifs } from './problem.ts';
-
-export const halves = (count: number): string =>
-  Number.isInteger(count) ? String(count) : `${Math.floor(count) || ''}½`;
 
 function saysLanding({ landing }: Layout): string {
   if (landing.left === landing.near) return `${landing.left} at every edge`;

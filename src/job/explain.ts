@@ -2,6 +2,7 @@ import type * as z from 'zod';
 import { type Issue, writePath } from '../issue.ts';
 import { nearestName } from '../motif/nearest.ts';
 import { shown } from '../units/index.ts';
+import { listed } from '../words.ts';
 import type { MotifList } from './motif-choice.ts';
 import { exampleAt, formsAt, keysAt, placesOfKey } from './outline.ts';
 import type { JsonSchema } from './schema.ts';
@@ -55,9 +56,6 @@ export function explain(issue: ZodIssue, about: Explaining): Issue[] {
   });
 }
 
-const list = (words: string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
-
 function formOf(value: Tree): string {
   if (value === null) return 'nothing';
   return typeof value === 'string' ? shown(value) : Array.isArray(value) ? 'a list' : 'a group of keys';
@@ -77,7 +75,7 @@ function wanted(schema: JsonSchema, path: Path): string {
   if (forms.some(({ type }) => type === 'array')) words.push(keys.length > 0 ? 'a list of such groups' : 'a list');
   if (forms.some(({ additionalProperties }) => typeof additionalProperties === 'object'))
     words.push('names with a value each');
-  return list(words);
+  return listed(words, 'or');
 }
 
 function explainForm(path: Path, { tree, schema }: Explaining): Issue {
@@ -115,13 +113,13 @@ function explainChoice(path: Path, allowed: string[], { tree, schema, known }: E
     return {
       code: 'job/motif',
       path,
-      says: `${given} is a motif for a ${motif.kind}; a ${wanted.kind} takes ${list(all)}`,
+      says: `${given} is a motif for a ${motif.kind}; a ${wanted.kind} takes ${listed(all, 'or')}`,
       hint,
     };
   return {
     code: wanted ? 'job/motif' : 'job/choice',
     path,
-    says: `${given} is not known here; allowed ${all.length > 1 ? 'are' : 'is'} ${list(all)}`,
+    says: `${given} is not known here; allowed ${all.length > 1 ? 'are' : 'is'} ${listed(all, 'or')}`,
     hint,
   };
 }

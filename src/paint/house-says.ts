@@ -2,8 +2,9 @@ import type { Job } from '../job/job.ts';
 import { inches, writeLength } from '../units/index.ts';
 import type { System } from '../units/unit.ts';
 import { nameVolume, writeVolume } from '../units/volume.ts';
+import { listed } from '../words.ts';
 import type { Bought, HousePaint, HousePlan } from './house.ts';
-import { leftWords, listWords, money } from './says.ts';
+import { leftWords, money } from './says.ts';
 
 /** A house has no tape of its own: lengths are read to 1/16 in, or to 1 mm. */
 const TAPE: Record<System, Pick<Job, 'units' | 'step'>> = {
@@ -36,13 +37,13 @@ function sayOnHand({ name, ml, onHand, buy, told, shares }: HousePaint, system: 
       : onHand >= ml - HAIR * ml
         ? `is enough for ${jobs}, but leaves too little for touching up; ${more}.`
         : far.length > 0
-          ? `is enough for ${listWords(far.map(({ job }) => job))}, not for ${far.length < shares.length - 1 ? 'the others' : shares.at(-1)!.job}; ${more}.`
+          ? `is enough for ${listed(far.map(({ job }) => job))}, not for ${far.length < shares.length - 1 ? 'the others' : shares.at(-1)!.job}; ${more}.`
           : `is not enough for ${shares[0]!.job}${shares.length > 1 ? ' alone' : ''}; ${more}.`;
   const twice =
     others.length === 0
       ? []
       : [
-          `${listWords(told.map(({ by, ml: each }) => `${by} has ${nameVolume(each)}`))} of ${name} at hand. They mean the same tin, so ${counts.by === house ? 'what the house says counts' : 'the largest counts'}: ${nameVolume(onHand)}.`,
+          `${listed(told.map(({ by, ml: each }) => `${by} has ${nameVolume(each)}`))} of ${name} at hand. They mean the same tin, so ${counts.by === house ? 'what the house says counts' : 'the largest counts'}: ${nameVolume(onHand)}.`,
         ];
   return [`${yours} ${does}`, ...twice];
 }
@@ -54,7 +55,7 @@ function sayCost({ paints, jobs }: HousePlan): string[] {
   const unpriced = paints.filter(({ bought, buy }) => !bought && buy > 0).map(({ name }) => name);
   const total = priced.reduce((sum, { bought }) => sum + bought!.cost, 0);
   const apart = priced.reduce((sum, { apart: each, bought }) => sum + (each ?? bought!).cost, 0);
-  const without = unpriced.length > 0 ? `, without ${listWords(unpriced)}, whose tins are not told` : '';
+  const without = unpriced.length > 0 ? `, without ${listed(unpriced)}, whose tins are not told` : '';
   const come = `Tins come to ${money(total)}${without}: the cheapest that hold enough for all, and of those the fewest.`;
   if (jobs.length === 1) return [come];
   if (apart - total <= HAIR) return [come, 'Bought for each job by itself they would cost the same.'];
@@ -83,7 +84,7 @@ export function sayHouse(plan: HousePlan): string[] {
     ...alike.map((two) => `${two} are the same colour: under one name they are one paint.`),
     ...(primed.length > 0
       ? [
-          `Primer goes on ${listWords(primed.map(({ job, floor }) => `${floor} in ${job}`))}: take one whose label names them all, or buy one for each.`,
+          `Primer goes on ${listed(primed.map(({ job, floor }) => `${floor} in ${job}`))}: take one whose label names them all, or buy one for each.`,
         ]
       : []),
     ...sayCost(plan),
@@ -97,7 +98,7 @@ export function sayHouse(plan: HousePlan): string[] {
     ),
     ...canvas.map(
       ({ roll, lengths }) =>
-        `Canvas from the roll of ${exactly(roll)}: ${listWords(lengths.map(length))}${lengths.length > 1 ? `, ${length(lengths.reduce((sum, one) => sum + one, 0))} in all` : ''}.`,
+        `Canvas from the roll of ${exactly(roll)}: ${listed(lengths.map(length))}${lengths.length > 1 ? `, ${length(lengths.reduce((sum, one) => sum + one, 0))} in all` : ''}.`,
     ),
     'Where one colour comes out of several tins, pour them together and stir before you begin, so that all jobs have the same colour (common practice).',
     `Volumes count what stays in the tool, and what each job keeps back for touching up${system === 'inch' ? '; pints, quarts and gallons are U.S. measures' : ''}. The label of the tin comes before these figures.`,

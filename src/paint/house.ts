@@ -1,9 +1,9 @@
 import { bad, good, type Issue, type Result } from '../issue.ts';
 import type { Job } from '../job/job.ts';
 import type { System } from '../units/unit.ts';
+import { listed } from '../words.ts';
 import { offeredTins } from './offered.ts';
 import type { Paint } from './plan.ts';
-import { listWords } from './says.ts';
 import { chooseTins, type Tin } from './tins.ts';
 import { type PaintPlan, rollsFor } from './whole.ts';
 
@@ -168,7 +168,7 @@ function groups(works: readonly JobPlan[], kind: Paint['kind'], issues: Issue[])
   });
 }
 
-const titles = (found: readonly Found[]): string => listWords(found.map(({ job }) => job.title));
+const titles = (found: readonly Found[]): string => listed(found.map(({ job }) => job.title));
 
 function twoColours(name: string, found: readonly Found[]): Issue[] {
   const [first, other] = [...grouped(found, ({ job }) => job.palette[name]!)];

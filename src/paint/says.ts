@@ -2,6 +2,7 @@ import type { Job } from '../job/job.ts';
 import { writeLength } from '../units/index.ts';
 import type { System } from '../units/unit.ts';
 import { nameVolume, writeVolume } from '../units/volume.ts';
+import { listed } from '../words.ts';
 import type { Paint, Use } from './plan.ts';
 import type { PaintPlan } from './whole.ts';
 
@@ -68,10 +69,6 @@ export function sayTins({ buy, tins }: Paint, system: System): string {
 
 export const money = (value: number): string => (Number.isInteger(value) ? `${value}` : value.toFixed(2));
 
-/** `chalk`, `chalk and rust`, `chalk, rust and slate`. */
-export const listWords = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-
 /** Of what the house has at hand for all its jobs, what this one draws on. */
 function sayShared(paints: readonly Paint[], { house }: Job): string[] {
   const names = paints
@@ -79,7 +76,7 @@ function sayShared(paints: readonly Paint[], { house }: Job): string[] {
     .map(({ name }) => name);
   if (!house || names.length === 0) return [];
   return [
-    `The ${listWords(names)} at hand ${names.length === 1 ? 'is' : 'are'} told by ${house.title} for all its jobs, which use the same tin${names.length === 1 ? '' : 's'}: evenfield house counts ${names.length === 1 ? 'it' : 'them'} once.`,
+    `The ${listed(names)} at hand ${names.length === 1 ? 'is' : 'are'} told by ${house.title} for all its jobs, which use the same tin${names.length === 1 ? '' : 's'}: evenfield house counts ${names.length === 1 ? 'it' : 'them'} once.`,
   ];
 }
 

@@ -1,5 +1,6 @@
 import type { Wall } from '../job/job.ts';
 import { writeLength } from '../units/index.ts';
+import { listed } from '../words.ts';
 import type { Tape } from './corners.ts';
 import { ENDS, type Room, WALLS } from './walls.ts';
 
@@ -17,9 +18,6 @@ export function leansOf(room: Room): Record<Wall, number> {
   return Object.fromEntries(WALLS.map((wall) => [wall, lean(wall)])) as Record<Wall, number>;
 }
 
-const list = (words: string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-
 /** `The left wall runs away from the work by 7/16" over its length, from near to far.` Walls that a tape cannot tell from true are named together. */
 export function sayLeans(room: Room, { units, step }: Tape): string[] {
   const leans = leansOf(room);
@@ -34,6 +32,6 @@ export function sayLeans(room: Room, { units, step }: Tape): string[] {
   const together =
     straight.length === 4
       ? 'All four walls run true with the work.'
-      : `The ${list(straight)} wall${straight.length > 1 ? 's run' : ' runs'} true with the work.`;
+      : `The ${listed(straight)} wall${straight.length > 1 ? 's run' : ' runs'} true with the work.`;
   return [...said, together];
 }

@@ -1,6 +1,7 @@
 import { bad, good, type Issue, type Result } from '../issue.ts';
 import type { Job, RoomWall } from '../job/job.ts';
 import { readingDoubt, writeLength } from '../units/index.ts';
+import { listed } from '../words.ts';
 import type { Site } from './site.ts';
 import { besideWall, headingsOf, placeWalls, type RoomOutline } from './walls-outline.ts';
 
@@ -9,9 +10,6 @@ const WAYS = [
   { there: 1, back: 3, words: 'from left to right', sides: ['those towards the right', 'those towards the left'] },
   { there: 0, back: 2, words: 'from near to far', sides: ['those towards the far end', 'those towards the near end'] },
 ] as const;
-
-const listed = (names: string[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 
 /** Walls whose lengths close the room: what the readings are out together is shared evenly by the walls of each direction. */
 function closed(walls: RoomWall[], job: Job): Result<{ walls: (RoomWall & { measured: number })[]; notes: string[] }> {

@@ -1,6 +1,7 @@
 import type { Box, Point } from '../geometry/path.ts';
 import type { Job, RugPlace } from '../job/job.ts';
 import { MM_PER_INCH, writeLength } from '../units/index.ts';
+import { listed } from '../words.ts';
 import { sayCasings, spreadOf } from './casing.ts';
 import type { Chosen } from './chosen.ts';
 import type { Tape } from './corners.ts';
@@ -18,9 +19,6 @@ const CHAIRS = { inch: 24 * MM_PER_INCH, metric: 600 };
 
 /** What is over a mark of the tape by so little of a step is that mark. */
 const HAIR = 0.05;
-
-const list = (words: string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 
 /** How far the rug reaches beyond the table on each side, and whether chairs that are pulled out still stand on it. */
 function sayTable(placing: Placing, table: Extract<RugPlace, { way: 'table' }>, work: Box, tape: Tape): string[] {
@@ -43,10 +41,10 @@ function sayTable(placing: Placing, table: Extract<RugPlace, { way: 'table' }>, 
       ...(ends('left') || ends('right') ? [`${more(Math.max(...xs), Math.min(...xs))} across`] : []),
       ...(ends('near end') || ends('far end') ? [`${more(Math.max(...ys), Math.min(...ys))} along`] : []),
     ];
-    return `Chairs pulled out by ${write(chairs)} would stand half off the rug at the ${list(short.map(([side]) => side))}; a rug of ${sizes.join(' and ')} takes them.`;
+    return `Chairs pulled out by ${write(chairs)} would stand half off the rug at the ${listed(short.map(([side]) => side))}; a rug of ${sizes.join(' and ')} takes them.`;
   };
   return [
-    `The rug lies centred under the table. Beyond its edge it reaches ${list(sides)}.`,
+    `The rug lies centred under the table. Beyond its edge it reaches ${listed(sides)}.`,
     ...(short.length > 0 ? [warning()] : []),
   ];
 }

@@ -1,6 +1,7 @@
 import type { Box, Point } from '../geometry/path.ts';
 import type { Corner, Job, Wall } from '../job/job.ts';
 import { writeLength } from '../units/index.ts';
+import { listed } from '../words.ts';
 import { stripsBeside, toCasings } from './clearance.ts';
 import type { Tape } from './corners.ts';
 import { sayLeans } from './leans.ts';
@@ -8,9 +9,6 @@ import type { Placing } from './placing.ts';
 import { saySurvey } from './say-survey.ts';
 import { bestReserve, sayTapers, tapers } from './taper.ts';
 import { CORNERS, distance, ENDS, nameCorner, nameOf, type Room, WALLS } from './walls.ts';
-
-const list = (words: string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 
 /** Where an upright line meets the near or far wall. */
 export function axisAt(room: Room, wall: 'near' | 'far', x: number): Point {
@@ -32,7 +30,7 @@ function sayLargest({ largest, obstacles }: Placing, { units, step }: Tape): str
   const write = (mm: number): string => writeLength(mm, units, step);
   // Sizes are said rounded down: a rectangle a hair larger does not fit.
   const down = (mm: number): string => write(Math.floor(mm / step + 1e-6) * step);
-  const clear = obstacles.length > 0 ? `, clear of the ${list(obstacles.map(({ name }) => name))},` : '';
+  const clear = obstacles.length > 0 ? `, clear of the ${listed(obstacles.map(({ name }) => name))},` : '';
   return `The largest true rectangle on this axis${clear} is ${down(largest.right - largest.left)} across and ${down(largest.bottom - largest.top)} along.`;
 }
 
@@ -44,18 +42,18 @@ export function sayClearances(placing: Placing, work: Box, tape: Tape, walls: re
     const both = strips.flatMap(({ wall, from, to }) =>
       [from, to].filter((end) => end.corner === corner).map(({ width }) => `${write(width)} from ${nameOf(wall)}`),
     );
-    return `${nameCorner(corner)} ${list(both)}`;
+    return `${nameCorner(corner)} ${listed(both)}`;
   };
   const size = `${write(work.right - work.left)} by ${write(work.bottom - work.top)}`;
   const casings = toCasings(work, placing.openings, placing.into).filter(({ wall }) => walls.includes(wall));
   const nearest = [...new Set(casings.map(({ wall }) => wall))].map((wall) => {
     const both = casings.filter((casing) => casing.wall === wall);
-    return `the casings of the ${wall} opening are ${list(both.map(({ edge, least }) => `${write(least)} (${edge})`))} from the work`;
+    return `the casings of the ${wall} opening are ${listed(both.map(({ edge, least }) => `${write(least)} (${edge})`))} from the work`;
   });
   const shows = strips.some((strip) => tapers(strip, tape.step));
   const reserve = bestReserve(strips, tape.step);
   return [
-    `At ${size} the corners of the work lie clear of the walls: ${list(CORNERS.map(at))}.`,
+    `At ${size} the corners of the work lie clear of the walls: ${listed(CORNERS.map(at))}.`,
     ...(nearest.length > 0
       ? [`${nearest.map((text, n) => (n === 0 ? text.replace('the', 'The') : text)).join('; ')}.`]
       : []),

@@ -1,8 +1,7 @@
 import { writeLength } from '../units/index.ts';
+import { upper } from '../words.ts';
 import type { Survey, Tape } from './corners.ts';
 import { DIAGONALS, distance, ENDS, nameOf } from './walls.ts';
-
-const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 /** What the readings of a room say of each other: the likeliest slip and what it would have to be, then what to do. */
 export function sayDisagreement({ disagreements }: Survey, { units, step }: Tape): string[] {
@@ -30,7 +29,7 @@ export function saySurvey(survey: Survey, tape: Tape): string[] {
   if (missing) {
     const [a, b] = ENDS[missing];
     return [
-      `${capital(nameOf(missing))} was not measured. It should be ${write(distance(room[a], room[b]))}; measuring it proves the other five readings.`,
+      `${upper(nameOf(missing))} was not measured. It should be ${write(distance(room[a], room[b]))}; measuring it proves the other five readings.`,
     ];
   }
   const most = Math.max(...residuals.map(({ residual }) => Math.abs(residual)));

@@ -1,3 +1,4 @@
+import { listed } from '../words.ts';
 import type { Area, Family } from './area.ts';
 import type { Candidate } from './block.ts';
 import type { Member, Pattern } from './share.ts';
@@ -6,10 +7,7 @@ const ORDINALS = ['', '', 'second', 'third', 'fourth', 'fifth', 'sixth', 'sevent
 const PLACES = ['near', 'far', 'left', 'right', 'left near', 'right near', 'left far', 'right far'];
 
 /** `near side`, `near and far sides`, `near, left and right sides`. */
-function listed(places: string[], one: string): string {
-  if (places.length < 2) return `${places.join('')} ${one}`;
-  return `${places.slice(0, -1).join(', ')} and ${places.at(-1)} ${one}s`;
-}
+const placed = (places: string[], one: string): string => `${listed(places)} ${one}${places.length < 2 ? '' : 's'}`;
 
 const isCorner = (place: string): boolean => place.includes(' ');
 
@@ -17,21 +15,21 @@ const isCorner = (place: string): boolean => place.includes(' ');
 function whatIsCut(what: string, places: string[], rooms: boolean): string {
   if (rooms) return `${what}, cut by a room inside it${places.length > 0 ? ' and by the edges' : ''}`;
   if (places.every(isCorner)) {
-    return `${what}, what is left in ${places.length === 4 ? 'its four corners' : `the ${listed(places, 'corner')}`}`;
+    return `${what}, what is left in ${places.length === 4 ? 'its four corners' : `the ${placed(places, 'corner')}`}`;
   }
-  return `${what}, repeats cut by ${places.length === 4 ? 'its four edges' : `the ${listed(places, 'edge')}`}`;
+  return `${what}, repeats cut by ${places.length === 4 ? 'its four edges' : `the ${placed(places, 'edge')}`}`;
 }
 
 function whatSides(what: string, places: string[], half: Area['half']): string {
   const all = places.length === 4;
-  if (!half) return `${what}, ${all ? 'all four sides' : listed(places, 'side')}`;
+  if (!half) return `${what}, ${all ? 'all four sides' : placed(places, 'side')}`;
   const which = half === 'first' ? 'one half' : 'the other half';
   if (places.length === 1) return `${what}, ${which} of the ${places[0]} side`;
-  return `${what}, ${which} of ${all ? 'each side' : `the ${listed(places, 'side')}`}`;
+  return `${what}, ${which} of ${all ? 'each side' : `the ${placed(places, 'side')}`}`;
 }
 
 function whatCorners(places: string[], noun: string, of: string): string {
-  return (places.length === 4 ? `${noun}s` : listed(places, noun)) + of;
+  return (places.length === 4 ? `${noun}s` : placed(places, noun)) + of;
 }
 
 const WHAT: Partial<Record<Family, string>> = {
@@ -55,8 +53,7 @@ function whichWalls(places: string[], one: string): string {
   const words = runs.flatMap(([from, to]) =>
     to > from + 1 ? [`${from} to ${to}`] : to > from ? [`${from}`, `${to}`] : [`${from}`],
   );
-  const listed = words.length < 2 ? `${words.join('')}` : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-  return `${one}${numbers.length > 1 ? 's' : ''} ${listed}`;
+  return `${one}${numbers.length > 1 ? 's' : ''} ${listed(words)}`;
 }
 
 /** A border along the walls of a room: its walls and its corners are numbered. */
@@ -89,7 +86,7 @@ function whole({ members }: Pattern): string {
       return whatCorners(places, blockless ? 'corner' : 'corner block', ' of the inner border');
     case 'medallion':
       if (places.length === 0) return 'medallion';
-      return places.length === 4 ? 'medallion, in quarters' : `medallion, ${listed(places, 'quarter')}`;
+      return places.length === 4 ? 'medallion, in quarters' : `medallion, ${placed(places, 'quarter')}`;
     case 'lettering': {
       const [{ area }] = members as [Member];
       if (area.place === '') return 'lettering';

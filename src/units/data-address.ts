@@ -1,4 +1,4 @@
-/** The bytes of a base-64 `data:` address, without help from Node or the page. */
+/** The bytes of a base-64 `data:` address, or of base-64 alone, without help from Node or the page. */
 export function bytesOf(address: string): Uint8Array<ArrayBuffer> {
   const text = atob(address.slice(address.indexOf(',') + 1));
   const bytes = new Uint8Array(text.length);

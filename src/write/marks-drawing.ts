@@ -4,6 +4,7 @@ import { alikeLines } from '../marks/alike.ts';
 import type { GuideLine, Schedule } from '../marks/schedule.ts';
 import { sayTape } from '../marks/tape.ts';
 import { writeTape } from '../units/index.ts';
+import { listed } from '../words.ts';
 import { drawChecks } from './check-figure.ts';
 import { INK, paperFor, SOFT } from './ink.ts';
 import { loadLettering } from './label.ts';
@@ -20,9 +21,6 @@ const ROOM = PAGE.height - 2 * PAGE.margin - PAGE.head;
 const SIZE = 3.9;
 const LARGE = 1.2 * SIZE;
 const SMALL = 0.84 * SIZE;
-
-const listed = (items: string[]): string =>
-  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
 
 /** Columns that fill one after the other, from the top down, sheet after sheet. */
 class Columns {

@@ -5,6 +5,7 @@ import type { Cutting } from '../job/job.ts';
 import { startedAt } from '../stencil/cut-order/entry.ts';
 import { plainCuts } from '../stencil/cut-order/sheet-cuts.ts';
 import type { Sheet } from '../stencil/sheet.ts';
+import { counted } from '../words.ts';
 import { formatMm } from './number.ts';
 import { overcutText } from './overcut.ts';
 import { pathText } from './path.ts';
@@ -34,8 +35,6 @@ export function note({ lines, outline, overcut }: Cutting): string {
   }
   return `<!-- ${says.join(' ')} -->`;
 }
-
-const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
 function description({ windows, keys, passes, outline }: Sheet, { mirrored }: Cutting): string {
   const [wide, high] = [formatMm(outline.right - outline.left), formatMm(outline.bottom - outline.top)];

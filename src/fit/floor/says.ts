@@ -1,9 +1,10 @@
 import type { Job, Wall } from '../../job/job.ts';
 import type { FloorRoom } from '../../site/floor-room.ts';
 import { writeLength } from '../../units/index.ts';
+import { halves } from '../../words.ts';
 import type { Layout } from '../layout.ts';
 import type { Motifs } from '../problem.ts';
-import { halves, saysMarks, saysSize } from '../says.ts';
+import { saysMarks, saysSize } from '../says.ts';
 import type { Cut } from './cut.ts';
 import { cutsOf } from './cuts.ts';
 

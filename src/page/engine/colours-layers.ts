@@ -1,26 +1,13 @@
 import type { Drawing } from '../../compose/drawing.ts';
 import { boxHeight, boxWidth } from '../../geometry/measure.ts';
-import type { Piece } from '../../geometry/path.ts';
 import type { Job } from '../../job/job.ts';
 import type { Raster } from '../../picture/raster.ts';
 import type { Layers } from '../../preview/layers.ts';
 import { shownWork } from '../../write/colourways/shown.ts';
+import { outline } from '../outline.ts';
 
 /** Finer than this shows nothing more, mm. */
 const FINEST = 0.8;
-
-function outline(pieces: readonly Piece[]): Path2D {
-  const path = new Path2D();
-  for (const piece of pieces)
-    for (const { start, sides } of piece) {
-      path.moveTo(...start);
-      for (const side of sides)
-        if (side.kind === 'line') path.lineTo(...side.to);
-        else path.bezierCurveTo(...side.out, ...side.into, ...side.to);
-      path.closePath();
-    }
-  return path;
-}
 
 const channels = (hex: string): [number, number, number] => {
   const all = Number.parseInt(hex.slice(1), 16);

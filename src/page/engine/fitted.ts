@@ -1,6 +1,9 @@
 import type { Result } from '../../issue.ts';
 import { type AnyFitted, type Assets, fitAny } from '../../pipeline.ts';
 
+/** So many layouts are listed. */
+export const ASKED = 10;
+
 let last: { text: string; most: number; fitted: Promise<Result<AnyFitted>> } | undefined;
 
 /** Fits a job, or gives back what was found where it is the one that was fitted last. */

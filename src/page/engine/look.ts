@@ -13,7 +13,7 @@ import type { FittedRoom } from '../../room-pipeline.ts';
 import { viewOf } from '../../site/placed.ts';
 import type { Placing } from '../../site/placing.ts';
 import type { Site } from '../../site/site.ts';
-import { fitOnce } from './fitted.ts';
+import { ASKED, fitOnce } from './fitted.ts';
 import { linesOf, linesOfRoom, type PlanLines } from './plan/lines.ts';
 
 /** The site without what cannot be told from one thread to another. */
@@ -34,9 +34,6 @@ export interface Look {
   /** What the plan shows over the painted work. */
   lines: PlanLines;
 }
-
-/** So many layouts are listed. */
-export const ASKED = 10;
 
 function seenSite({ placing, ...site }: Site): SeenSite {
   if (!placing) return site;

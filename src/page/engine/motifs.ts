@@ -18,6 +18,7 @@ import { allMotifs, findMotif } from '../../motif/library.ts';
 import type { Kind, Motif, Parameters, Part, Turn } from '../../motif/motif.ts';
 import { drawMotif } from '../../motif/record.ts';
 import type { Assets } from '../../pipeline.ts';
+import { sentence } from '../../words.ts';
 import { pathText } from '../../write/path.ts';
 import { withValue } from '../state/tree.ts';
 import type { Ask, JobTree } from './ask.ts';
@@ -315,9 +316,6 @@ export interface BoardsWanted {
   /** One name only. */
   only?: string;
 }
-
-const sentence = (says: string): string =>
-  `${says.charAt(0).toUpperCase()}${says.slice(1)}${/[.!?]$/.test(says) ? '' : '.'}`;
 
 let last: { text: string; job: Result<Job> } | undefined;
 

@@ -6,8 +6,8 @@ import { type Refit, refit, UNSEEN } from '../../refit/refit.ts';
 import { type Rows, rowsOf } from '../../refit/rows.ts';
 import { sayRefit } from '../../refit/says.ts';
 import { parseLength, writeTape } from '../../units/index.ts';
-import { fitOnce } from './fitted.ts';
-import { ASKED, type Look, lookAt } from './look.ts';
+import { ASKED, fitOnce } from './fitted.ts';
+import { type Look, lookAt } from './look.ts';
 
 /** A reading at the end of a row that is painted, as typed. */
 export interface RefitAsk {

@@ -1,13 +1,13 @@
 import type { Drawing } from '../../compose/drawing.ts';
 import { asDrawn } from '../../compose/finish.ts';
 import { composeWork } from '../../compose/work.ts';
-import type { Box, Piece, Point } from '../../geometry/path.ts';
+import type { Box, Point } from '../../geometry/path.ts';
 import type { Job } from '../../job/job.ts';
 import { faceFinder } from '../../lettering/faces.ts';
 import type { Assets } from '../../pipeline.ts';
 import { outlineOf } from '../../site/walls.ts';
-import { fitOnce } from './fitted.ts';
-import { ASKED } from './look.ts';
+import { outline } from '../outline.ts';
+import { ASKED, fitOnce } from './fitted.ts';
 
 /** A layout as it is painted, small; all layouts of a job to one scale. */
 export interface Small {
@@ -20,19 +20,6 @@ export interface Small {
 const LONG = 1.5;
 
 type Pen = OffscreenCanvasRenderingContext2D;
-
-function outline(pieces: readonly Piece[]): Path2D {
-  const path = new Path2D();
-  for (const piece of pieces)
-    for (const { start, sides } of piece) {
-      path.moveTo(...start);
-      for (const side of sides)
-        if (side.kind === 'line') path.lineTo(...side.to);
-        else path.bezierCurveTo(...side.out, ...side.into, ...side.to);
-      path.closePath();
-    }
-  return path;
-}
 
 function ring(points: readonly Point[]): Path2D {
   const path = new Path2D();

@@ -1,3 +1,4 @@
+import { ended, upper } from '../../words.ts';
 import './wrong.css';
 import type { Issue } from '../../issue.ts';
 import type { Offer } from '../engine/offers/offer.ts';
@@ -15,12 +16,10 @@ function takeAndStay(offer: Offer, button: HTMLElement): void {
   requestAnimationFrame(() => home?.focus());
 }
 
-const ended = (says: string): string => (/[.!?]$/.test(says) ? says : `${says}.`);
-const capital = (says: string): string => says.charAt(0).toUpperCase() + says.slice(1);
 /** A sentence, its first letter large unless it begins with what was typed. */
 const sentence = ({ says, path }: Issue): string => {
   const typed = textAt(tree.value, path);
-  return ended(typed !== '' && says.startsWith(typed.slice(0, 8)) ? says : capital(says));
+  return ended(typed !== '' && says.startsWith(typed.slice(0, 8)) ? says : upper(says));
 };
 
 /** Nothing is wrong where something is only not there yet. */
@@ -34,7 +33,7 @@ function Due({ issue: { code, path, says } }: { issue: Issue }) {
     .slice(-2)
     .reverse()
     .join(', of ');
-  return <p>{bare ? `Still to write${name === '' ? '' : `: ${name}`}.` : capital(ended(says))}</p>;
+  return <p>{bare ? `Still to write${name === '' ? '' : `: ${name}`}.` : upper(ended(says))}</p>;
 }
 
 /** One issue, what to write instead, and what would help as buttons; with `offers`, what each of them leads to is told too. */
@@ -53,7 +52,7 @@ export function IssueSaid({ issue, offers: led = false }: { issue: Issue; offers
               <button type="button" onClick={({ currentTarget }) => takeAndStay(offer, currentTarget)}>
                 {offer.says}
               </button>
-              {led && offer.leads && <p>{capital(offer.leads)}.</p>}
+              {led && offer.leads && <p>{upper(offer.leads)}.</p>}
             </li>
           ))}
         </ul>

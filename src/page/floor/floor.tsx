@@ -1,6 +1,7 @@
 import { effect } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import './floor.css';
+import { upper } from '../../words.ts';
 import { issues, look } from '../state/answer.ts';
 import { tree } from '../state/job.ts';
 import { textAt } from '../state/tree.ts';
@@ -13,7 +14,7 @@ import { RowOff } from './row.tsx';
 import { changed, keepTicks, lastTicked, progress, said, stop, undoTick, view, walk } from './state.ts';
 import type { Stop } from './walk.ts';
 import { Changed, Walk } from './walking.tsx';
-import { sayStop, spoken, upper } from './words.ts';
+import { sayStop, spoken } from './words.ts';
 
 /** What is told of a stop to those who do not see it. */
 function tellStop(now: Stop | undefined): string {

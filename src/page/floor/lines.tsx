@@ -1,10 +1,11 @@
 import { useState } from 'preact/hooks';
 import './lines.css';
+import { upper } from '../../words.ts';
 import { Words } from './reading.tsx';
 import { dropRefit, goTo, notMade, progress, view, walk } from './state.ts';
 import { isMade, isOff } from './ticks.ts';
 import type { Stop } from './walk.ts';
-import { spoken, upper } from './words.ts';
+import { spoken } from './words.ts';
 
 interface Entry {
   id: string;

@@ -2,6 +2,7 @@ import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import './row.css';
 import type { Issue, Result } from '../../issue.ts';
 import type { Rows } from '../../refit/rows.ts';
+import { sentence } from '../../words.ts';
 import { engine } from '../engine/client.ts';
 import type { Refitted } from '../engine/refit.ts';
 import { readBack } from '../fields/read-back.ts';
@@ -11,7 +12,7 @@ import { Words } from './reading.tsx';
 import { lastRow } from './refits.ts';
 import { Found } from './row-found.tsx';
 import { draft, progress, said, takeRefit, view } from './state.ts';
-import { sentence, tape } from './words.ts';
+import { tape } from './words.ts';
 
 const ask = () => ({ base: base.value, tree: tree.value, chosen: look.value?.chosen ?? chosen.value });
 

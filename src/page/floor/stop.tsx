@@ -1,9 +1,10 @@
+import { sentence, upper } from '../../words.ts';
 import { Large, Words } from './reading.tsx';
 import { following, progress, walk } from './state.ts';
 import { Strip } from './strip.tsx';
 import { isOff } from './ticks.ts';
 import type { Stop } from './walk.ts';
-import { sayStop, sentence, spoken, tape, upper } from './words.ts';
+import { sayStop, spoken, tape } from './words.ts';
 
 type Of<Kind extends Stop['kind']> = Extract<Stop, { kind: Kind }>;
 

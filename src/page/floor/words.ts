@@ -2,10 +2,6 @@ import { writeTape } from '../../units/index.ts';
 import { look } from '../state/answer.ts';
 import type { FloorLine, Stop } from './walk.ts';
 
-export const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const ended = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
-export const sentence = (text: string): string => upper(ended(text));
-
 /** `across-left` as one says it. */
 export const spoken = (line: Pick<FloorLine, 'name'>): string => line.name.replaceAll('-', ' ');
 

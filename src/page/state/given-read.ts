@@ -1,4 +1,5 @@
 import { fail, good, type Result } from '../../issue.ts';
+import { textOf } from '../../job/text.ts';
 import type { JobTree } from '../engine/ask.ts';
 
 /** Bytes: a job file is a page of text; fonts, drawings and photos are larger. */
@@ -39,17 +40,17 @@ export function readText(bytes: Uint8Array, name: string): Result<string> {
   if (kind) return fail('file/binary', [], `${name} is ${kind}, not a job file`, INSTEAD);
   if (bytes.length > LARGEST_JOB)
     return fail('file/large', [], `${name} holds ${sayBytes(bytes.length)}; a job file holds 1 MB at most`, INSTEAD);
-  const [a, b] = bytes;
-  if ((a === 0xff && b === 0xfe) || (a === 0xfe && b === 0xff))
-    return fail('file/encoding', [], `${name} is saved as UTF-16`, BROKEN);
-  if (bytes.some((byte) => (byte < 32 && ![9, 10, 12, 13].includes(byte)) || byte === 127))
-    return fail('file/binary', [], `${name} is not a text file`, INSTEAD);
-  try {
-    const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-    if (text.trim() === '') return fail('file/empty', [], `${name} is empty`, INSTEAD);
-    return good(text);
-  } catch {
-    return fail('file/encoding', [], `${name} is not saved as UTF-8`, BROKEN);
+  const read = textOf(bytes);
+  if (read.ok) return good(read.text);
+  switch (read.trouble) {
+    case 'utf-16':
+      return fail('file/encoding', [], `${name} is saved as UTF-16`, BROKEN);
+    case 'binary':
+      return fail('file/binary', [], `${name} is not a text file`, INSTEAD);
+    case 'empty':
+      return fail('file/empty', [], `${name} is empty`, INSTEAD);
+    case 'encoding':
+      return fail('file/encoding', [], `${name} is not saved as UTF-8`, BROKEN);
   }
 }
 

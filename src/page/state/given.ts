@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals';
+import { listed } from '../../words.ts';
 import type { Asset } from '../engine/ask.ts';
 import { engine, keepGiven } from '../engine/client.ts';
 import { lookAgain } from './answer.ts';
@@ -62,9 +63,6 @@ export async function giveFor(path: string, file: File): Promise<void> {
   await give([{ path, bytes: await bytesOf(file) }]);
   tell(`${file.name} is here as ${baseName(path)}, and is kept in this browser for the next time.`);
 }
-
-const listed = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 
 /** Takes the files that were dropped or chosen: at most one job, and any that jobs name. */
 export async function takeFiles(files: readonly File[]): Promise<void> {

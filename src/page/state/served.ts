@@ -1,3 +1,4 @@
+import { bytesOf } from '../../units/data-address.ts';
 import { give } from './given.ts';
 import { openText } from './open-text.ts';
 
@@ -7,8 +8,6 @@ export interface Served {
   text: string;
   files: { path: string; base64: string }[];
 }
-
-const bytesOf = (base64: string): Uint8Array => Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
 
 /** Opens the job that the page was served with, if there is one and it was not opened before in this window. */
 export async function takeServed(): Promise<void> {

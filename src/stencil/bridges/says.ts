@@ -1,10 +1,8 @@
 import type { Job } from '../../job/job.ts';
+import { listed } from '../../words.ts';
 import type { BridgeCost } from './cost.ts';
 
 const fine = (mm: number): string => `${Number(mm.toFixed(2))} mm`;
-
-const listed = (words: string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 
 /** What bridges cost, in a sentence; nothing where there are none. */
 export function sayBridges(

@@ -4,13 +4,12 @@ import { sayCut } from '../../fit/floor/says.ts';
 import { pieceArea } from '../../geometry/measure.ts';
 import { reachesOf } from '../../site/floor-room.ts';
 import { outlineOf } from '../../site/walls.ts';
+import { halves, upper } from '../../words.ts';
 import type { Finished } from '../finished.ts';
 import { planFigure } from '../job-sheet/plan-figure.ts';
-import { plainReadings, upper } from '../job-sheet/reading.ts';
+import { plainReadings } from '../job-sheet/reading.ts';
 import type { JobSheetInput } from '../job-sheet.ts';
 import { layOnFloor } from './lay.ts';
-
-const half = (count: number): string => (Number.isInteger(count) ? `${count}` : `${Math.floor(count) || ''}½`);
 
 /** What a job sheet says otherwise of a floor from wall to wall than of work with edges of its own. */
 export async function floorSheet({ job, site, layout, motifs, drawing }: Finished): Promise<Partial<JobSheetInput>> {
@@ -39,7 +38,7 @@ export async function floorSheet({ job, site, layout, motifs, drawing }: Finishe
         },
         {
           name: `${upper(many)}, cut ones too`,
-          value: by(half(layout.repeats.across * per.across), half(layout.repeats.along * per.along)),
+          value: by(halves(layout.repeats.across * per.across), halves(layout.repeats.along * per.along)),
         },
         {
           name: `Each ${each}`,

@@ -1,10 +1,10 @@
 import type { Layout } from '../../fit/layout.ts';
 import type { Job } from '../../job/job.ts';
 import type { Motif } from '../../motif/motif.ts';
+import { halves, upper } from '../../words.ts';
 import type { Block } from './block.ts';
-import { type Readings, upper } from './reading.ts';
+import type { Readings } from './reading.ts';
 
-const half = (count: number): string => (Number.isInteger(count) ? `${count}` : `${Math.floor(count) || ''}½`);
 const by = (one: string, other: string): string => `${one} × ${other}`;
 
 /** The numbers that fix the work, large enough to read standing. */
@@ -16,7 +16,7 @@ export function figures(layout: Layout, job: Job, field: Motif, { length }: Read
   const rows: [string, string][] = [
     ['Overall, across × along', by(length(overall.across), length(overall.along))],
     ['Field', by(length(layout.field.across), length(layout.field.along))],
-    [upper(many), by(half(repeats.across * per.across), half(repeats.along * per.along))],
+    [upper(many), by(halves(repeats.across * per.across), halves(repeats.along * per.along))],
     [`Each ${each}`, by(length(pitch.across / per.across), length(pitch.along / per.along))],
   ];
   if (border > 0) rows.push(['Border', length(border)]);

@@ -6,8 +6,9 @@ import { quarterTurn } from '../../geometry/transform.ts';
 import type { Job } from '../../job/job.ts';
 import { datumsOf } from '../../marks/words.ts';
 import type { Sheet } from '../../stencil/sheet.ts';
+import { listed } from '../../words.ts';
 import { alongOf } from './placements.ts';
-import { listed, type Readings } from './reading.ts';
+import type { Readings } from './reading.ts';
 
 const WHERE: Record<Lettered['place'], string> = {
   centre: 'in the middle of the field',

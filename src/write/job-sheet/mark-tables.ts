@@ -4,9 +4,10 @@ import type { GuideLine, Schedule } from '../../marks/schedule.ts';
 import { sayBounds } from '../../marks/spans.ts';
 import { sayTape } from '../../marks/tape.ts';
 import { readingDoubt } from '../../units/index.ts';
+import { listed, upper } from '../../words.ts';
 import { shortly } from '../shortly.ts';
 import { type Block, heading, words } from './block.ts';
-import { listed, plainReadings, type Readings, upper } from './reading.ts';
+import { plainReadings, type Readings } from './reading.ts';
 
 /** Tables of more rows than this are set in columns. */
 const LONG = 8;

@@ -4,9 +4,10 @@ import type { Job } from '../../job/job.ts';
 import type { Film } from '../../stencil/films.ts';
 import type { Sheet } from '../../stencil/sheet.ts';
 import { writeArea } from '../../units/index.ts';
+import { counted, listed } from '../../words.ts';
 import { coloursUsed, partWords } from '../plan-key.ts';
 import { type Block, heading } from './block.ts';
-import { counted, listed, type Readings } from './reading.ts';
+import type { Readings } from './reading.ts';
 
 /** What one coat of a colour covers, mm². The ground goes under everything. */
 function areaOf(drawing: Drawing, job: Job, colour: string, whole: number): number {

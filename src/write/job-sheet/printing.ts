@@ -1,9 +1,9 @@
 import type { Layout } from '../../fit/layout.ts';
 import type { Job } from '../../job/job.ts';
 import type { Sheet } from '../../stencil/sheet.ts';
+import { counted } from '../../words.ts';
 import { pagesOf } from '../tiles/pages.ts';
 import { type Block, heading, words } from './block.ts';
-import { counted } from './reading.ts';
 
 const SAME = 'This sheet comes twice: job-sheet.html for the screen, job-sheet.pdf for print.';
 

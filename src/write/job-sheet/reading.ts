@@ -29,12 +29,3 @@ export const readingsOf = (job: Pick<Job, 'units' | 'step'>): Readings =>
 /** As text that no line ends within. */
 export const plainReadings = (job: Pick<Job, 'units' | 'step'>): Readings =>
   writingOf((text) => text.replaceAll(' ', '\u00a0'), job);
-
-/** `a`, `a and b`, `a, b and c`. */
-export const listed = (items: string[]): string =>
-  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
-
-/** `1 window`, `12 windows`. */
-export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
-
-export const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -4,10 +4,11 @@ import { quarterTurn } from '../../geometry/transform.ts';
 import type { Job } from '../../job/job.ts';
 import { datumsOf } from '../../marks/words.ts';
 import type { Placement, Sheet } from '../../stencil/sheet.ts';
+import { counted, listed } from '../../words.ts';
 import type { Lettering } from '../lettering.ts';
 import { type Block, heading, type Table, words } from './block.ts';
 import { alongOf, gatherPlacements, windowNumbers } from './placements.ts';
-import { counted, listed, type Readings } from './reading.ts';
+import type { Readings } from './reading.ts';
 import { sheetFigure } from './sheet-figure.ts';
 
 export const TURNS = ['as drawn', 'quarter turn right', 'half turn', 'quarter turn left'];

@@ -6,8 +6,9 @@ import type { Piece } from '../../../geometry/path.ts';
 import { good, type Result } from '../../../issue.ts';
 import type { Job } from '../../../job/job.ts';
 import { faceFinder } from '../../../lettering/faces.ts';
-import { type Assets, fitAny } from '../../../pipeline.ts';
+import type { Assets } from '../../../pipeline.ts';
 import { loadBridging } from '../../../stencil/bridges/bridging.ts';
+import { ASKED, fitOnce } from '../fitted.ts';
 
 /** The work as it is cut: what the knife goes round, and what is left standing in between. */
 export interface CutView {
@@ -45,7 +46,7 @@ async function view(job: Job, draw: (finish: Finish) => Promise<Result<Drawing>>
 
 /** The windows and bridges of the layout that is chosen, counted from 0; the last of them where there are fewer. */
 export async function cutViewOf(text: string, chosen: number, assets?: Assets): Promise<Result<CutView>> {
-  const fitted = await fitAny(text, 'the job', 10, assets);
+  const fitted = await fitOnce(text, ASKED, assets);
   if (!fitted.ok) return fitted;
   if (fitted.value.kind === 'room border') {
     const { composeRoom } = await import('../../../room-border/compose.ts');

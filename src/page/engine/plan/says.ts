@@ -2,6 +2,7 @@ import type { Drawing } from '../../../compose/drawing.ts';
 import type { Job } from '../../../job/job.ts';
 import { limitsOf } from '../../../marks/words.ts';
 import { writeLength } from '../../../units/index.ts';
+import { listed } from '../../../words.ts';
 import type { RectangleSeen, RoomSeen } from './seen.ts';
 
 /** The colours that are seen, each once. */
@@ -14,9 +15,6 @@ const lengthIn =
   ({ units, step }: Job) =>
   (mm: number): string =>
     writeLength(mm, units, step);
-
-const listed = (items: readonly string[]): string =>
-  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
 
 /** What lies between the work and what is round it. */
 function sayGaps({ near, far, left, right }: RectangleSeen['layout']['gaps'], job: Job, inRoom: boolean): string {

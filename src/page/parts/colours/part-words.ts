@@ -18,6 +18,3 @@ export const PART_WORDS: Record<Part, string> = {
 };
 
 export const inText = (part: Part): string => `the ${PART_WORDS[part].toLowerCase()}`;
-
-export const listed = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;

@@ -1,12 +1,13 @@
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
+import { listed } from '../../../words.ts';
 import { Wrong } from '../../fields/field.tsx';
 import { look } from '../../state/answer.ts';
 import { endStep, say, sayAll, tree } from '../../state/job.ts';
 import { textAt, valueAt } from '../../state/tree.ts';
 import { coloursTold } from './asking.ts';
 import { addChanges, freeNameFor, paletteIn, removeChanges, renameChanges, usesOf } from './palette.ts';
-import { inText, listed } from './part-words.ts';
+import { inText } from './part-words.ts';
 
 const HEX = /^#[0-9a-f]{6}$/i;
 

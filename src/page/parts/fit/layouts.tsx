@@ -1,4 +1,5 @@
 import { effect, signal } from '@preact/signals';
+import { upper } from '../../../words.ts';
 import { isDrawn, issues, look } from '../../state/answer.ts';
 import { at, choose, chosen, endStep, sayAll, steps, tree } from '../../state/job.ts';
 import { textAt } from '../../state/tree.ts';
@@ -46,8 +47,6 @@ function release(): void {
   sayAll(letGo(tree.value, history), 'letting the layout go');
 }
 
-const capital = (says: string): string => says.charAt(0).toUpperCase() + says.slice(1);
-
 function Numbers({ rows }: { rows: readonly Row[] }) {
   return (
     <dl class="numbers">
@@ -78,7 +77,7 @@ function Card({ listed, rank }: { listed: Listed; rank: number }) {
       <Numbers rows={rows} />
       <details open={isChosen || undefined}>
         <summary>Why it is here</summary>
-        <p>{capital(listed.says)}.</p>
+        <p>{upper(listed.says)}.</p>
       </details>
       <div class="do">
         <button

@@ -2,6 +2,7 @@ import type { Layout } from '../../../fit/layout.ts';
 import type { Job } from '../../../job/job.ts';
 import type { RoomLayout } from '../../../room-border/layout.ts';
 import { writeLength } from '../../../units/index.ts';
+import { halves } from '../../../words.ts';
 import type { Listed } from './keep.ts';
 
 /** One number of a layout, said. */
@@ -10,8 +11,6 @@ export interface Row {
   label: string;
   says: string;
 }
-
-const halves = (count: number): string => (Number.isInteger(count) ? String(count) : `${Math.floor(count) || ''}½`);
 
 const stretched = (stretch: number): string => {
   const percent = Math.abs(stretch - 1) * 100;

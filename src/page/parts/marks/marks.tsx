@@ -1,3 +1,4 @@
+import { listed, upper } from '../../../words.ts';
 import type { ToldLine } from '../../engine/told.ts';
 import { Line } from '../../fields/field.tsx';
 import { onFloor } from '../../floor/open.ts';
@@ -6,12 +7,8 @@ import '../making.css';
 import { Part } from '../part.tsx';
 import './marks.css';
 
-const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 /** `across-left` as one says it. */
 const spoken = (name: string): string => name.replaceAll('-', ' ');
-const listed = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-
 /** Where the tape is held: once where it is one point, else for each line. */
 const heldAt = ({ names, data }: ToldLine): string =>
   new Set(data).size === 1

@@ -1,3 +1,4 @@
+import { upper } from '../../../words.ts';
 import { Line } from '../../fields/field.tsx';
 import { look, made } from '../../state/answer.ts';
 import { tree } from '../../state/job.ts';
@@ -19,7 +20,7 @@ export function OnHand() {
           <Line
             key={name}
             path={['paint', 'on hand', name]}
-            label={name.charAt(0).toUpperCase() + name.slice(1)}
+            label={upper(name)}
             example={job.system === 'inch' ? '1/2 pint' : '250 ml'}
           />
         ))}

@@ -1,11 +1,11 @@
 import type { Parameter } from '../../../motif/motif.ts';
+import { upper } from '../../../words.ts';
 import type { Board } from '../../engine/motifs.ts';
 import { namedAt, pathOf, type Slot, settingChanges } from '../../engine/motifs-slots.ts';
 import { Wrong } from '../../fields/field.tsx';
 import { Slider } from '../../fields/slider.tsx';
 import { sayPlace } from '../../state/did.ts';
 import { sayAll, tree } from '../../state/job.ts';
-import { capitalised } from './words.ts';
 
 const UNIT: Record<Parameter['kind'], string> = { ratio: '', count: '', degrees: ' degrees' };
 /** Steps of a slider from end to end. */
@@ -25,8 +25,8 @@ export function Settings({ slot, board: { parameters } }: { slot: Slot; board: B
       {Object.entries(parameters).map(([name, parameter]) => (
         <div key={name}>
           <Slider
-            label={capitalised(name)}
-            says={`${capitalised(parameter.says)}.`}
+            label={upper(name)}
+            says={`${upper(parameter.says)}.`}
             text={named.settings[name] ?? ''}
             usual={parameter.default}
             min={parameter.min}

@@ -1,3 +1,4 @@
+import { upper } from '../../../words.ts';
 import { NONE, type Slot } from '../../engine/motifs-slots.ts';
 
 const TURNS: Record<string, string> = {
@@ -14,19 +15,15 @@ const NOTHING: Partial<Record<Slot, string>> = {
   inner: 'no second border',
 };
 
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
-
 /** What stands under a board. */
 export function boardName(slot: Slot, name: string): string {
-  if (slot === 'turn' || slot === 'inner-turn') return capital(TURNS[name] ?? name);
+  if (slot === 'turn' || slot === 'inner-turn') return upper(TURNS[name] ?? name);
   if (name === NONE) return 'No border';
-  if (name === '') return capital(NOTHING[slot] ?? 'nothing');
+  if (name === '') return upper(NOTHING[slot] ?? 'nothing');
   if (/\.svg$/i.test(name))
     return `Mine: ${name
       .split(/[\\/]/)
       .at(-1)!
       .replace(/\.svg$/i, '')}`;
-  return capital(name.replaceAll('-', ' '));
+  return upper(name.replaceAll('-', ' '));
 }
-
-export const capitalised = capital;

@@ -1,9 +1,8 @@
 import { writeLength } from '../../../units/index.ts';
+import { counted } from '../../../words.ts';
 import type { ToldSheet } from '../../engine/told.ts';
 import { isMade, look, made } from '../../state/answer.ts';
 import { sheetDrawing } from './sheet-drawing.ts';
-
-const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
 /** One sheet, small: the film, what is cut out of it dark, its keys ringed. */
 function Sheet({ sheet, svg }: { sheet: ToldSheet; svg: string }) {

@@ -1,4 +1,4 @@
-import { counted } from '../reading.ts';
+import { counted } from '../../../words.ts';
 import type { Stage, Work } from './stage.ts';
 
 const AXIS = [

@@ -1,6 +1,6 @@
 import { sayMeeting } from '../../../stencil/meeting/says.ts';
 import type { Sheet } from '../../../stencil/sheet.ts';
-import { counted } from '../reading.ts';
+import { counted } from '../../../words.ts';
 import type { Stage, Work } from './stage.ts';
 import { BETWEEN, wait } from './waits.ts';
 
