@@ -1,4 +1,4 @@
-import { deflateSync, Inflate, strToU8 } from 'fflate';
+import { Inflate, strToU8, zlibSync } from 'fflate';
 import { fail, good, type Result } from '../../issue.ts';
 
 const HASH = '#job=';
@@ -27,7 +27,24 @@ function fromBase64Url(text: string): Uint8Array | undefined {
   }
 }
 
+/** The check on a text that ends the zlib format (RFC 1950, section 8.2): one letter of a link changed, and it differs. */
+function adler32(bytes: Uint8Array): number {
+  let sum = 1;
+  let sums = 0;
+  for (const byte of bytes) {
+    sum = (sum + byte) % 65521;
+    sums = (sums + sum) % 65521;
+  }
+  return sums * 65536 + sum;
+}
+
+/** Its two first bytes: DEFLATE, no dictionary of its own, the pair a multiple of 31 (RFC 1950, section 2.2). */
+const isZlib = (bytes: Uint8Array): boolean =>
+  bytes.length > 6 && (bytes[0]! & 15) === 8 && (bytes[1]! & 32) === 0 && (bytes[0]! * 256 + bytes[1]!) % 31 === 0;
+
 function unpacked(packed: Uint8Array): Uint8Array | 'too much' | undefined {
+  if (!isZlib(packed)) return undefined;
+  const inner = packed.subarray(2, -4);
   const parts: Uint8Array[] = [];
   let length = 0;
   let isWhole = false;
@@ -37,8 +54,8 @@ function unpacked(packed: Uint8Array): Uint8Array | 'too much' | undefined {
     isWhole ||= last === true;
   });
   try {
-    for (let from = 0; from < packed.length || from === 0; from += BIT) {
-      inflate.push(packed.subarray(from, from + BIT), from + BIT >= packed.length);
+    for (let from = 0; from < inner.length; from += BIT) {
+      inflate.push(inner.subarray(from, from + BIT), from + BIT >= inner.length);
       if (length > MOST_TEXT) return 'too much';
     }
   } catch {
@@ -51,11 +68,13 @@ function unpacked(packed: Uint8Array): Uint8Array | 'too much' | undefined {
     whole.set(part, at);
     at += part.length;
   }
-  return whole;
+  const end = packed.length - 4;
+  const check = new DataView(packed.buffer, packed.byteOffset).getUint32(end);
+  return adler32(whole) === check ? whole : undefined;
 }
 
-/** What stands behind the address of the page to carry a job: `#job=` and the text of its job file, packed by DEFLATE (RFC 1951). */
-export const hashOf = (text: string): string => `${HASH}${toBase64Url(deflateSync(strToU8(text), { level: 9 }))}`;
+/** What stands behind the address of the page to carry a job: `#job=` and the text of its job file, packed in the zlib format (RFC 1950). */
+export const hashOf = (text: string): string => `${HASH}${toBase64Url(zlibSync(strToU8(text), { level: 9 }))}`;
 
 export const isJobHash = (hash: string): boolean => hash.startsWith(HASH);
 
@@ -73,7 +92,7 @@ export function readHash(hash: string): Result<string> {
     );
   if (carried.length > MOST_PACKED) return large();
   const packed = fromBase64Url(carried);
-  const bytes = packed && packed.length > 0 ? unpacked(packed) : undefined;
+  const bytes = packed ? unpacked(packed) : undefined;
   if (bytes === 'too much') return large();
   if (bytes === undefined) {
     return fail(
