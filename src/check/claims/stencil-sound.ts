@@ -29,7 +29,7 @@ async function sound({ entry: { file }, drawn }: Sheet, bridge: number, window: 
   const sheet = { left: x, top: y, right: x + width, bottom: y + height };
   const kept = await lookAtKept(sheet, windows, keys, bridge, window);
   const openings = [...drawn.value.windows.values(), ...drawn.value.keys.values()].map(({ outlines }) => outlines);
-  const flooded = await floodSheet(openings, bridge);
+  const flooded = floodSheet(openings, bridge);
   const { gap } = leastGap([...windows.flat(), ...keys], 2 * bridge);
   const rim = Math.min(2 * bridge, ...[...windows.flat(), ...keys].map(({ frame }) => rimOf(frame, sheet)));
   return [

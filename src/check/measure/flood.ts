@@ -1,9 +1,9 @@
-import { cornerCount, type Frame, isStraight, type Outline } from '../read/outline.ts';
+import type { Frame, Outline } from '../read/outline.ts';
+import { filmRows } from './film-rows.ts';
+import { flat } from './flat.ts';
 
-/** Pixels to a millimetre. */
-const FINE = 10;
-/** Pictures larger than this are looked at more coarsely. */
-const MOST_PIXELS = 24e6;
+/** From row to row, mm. */
+const PIXEL = 0.1;
 /** Parts of the sheet that a flood does not reach are crumbs below this, mm². */
 const CRUMB = 0.2;
 
@@ -13,8 +13,6 @@ export interface Flooded {
   loose: number;
   /** Parts that hang on nothing once nearly half a bridge is pared off every edge. */
   pared: number;
-  /** Size of the coarsest pixel, mm. */
-  pixel: number;
 }
 
 type Openings = readonly (readonly Outline[])[];
@@ -58,31 +56,13 @@ const joined = (frames: readonly Frame[]): Frame => ({
   bottom: Math.max(...frames.map(({ bottom }) => bottom)),
 });
 
-/** Outlines as path data, moved so that a corner of their frame lies at nought: copies elsewhere then read the same. */
-function pathData(outlines: readonly Outline[], { left, top }: Frame): string {
-  const at = (x: number, y: number) => `${Math.round((x - left) * 1000) / 1000} ${Math.round((y - top) * 1000) / 1000}`;
-  return outlines
-    .map((outline) => {
-      const { corners, handles } = outline;
-      const n = cornerCount(outline);
-      let d = `M${at(corners[0]!, corners[1]!)}`;
-      for (let i = 0; i < n; i++) {
-        const j = (i + 1) % n;
-        const to = at(corners[2 * j]!, corners[2 * j + 1]!);
-        if (isStraight(outline, i)) d += `L${to}`;
-        else {
-          const [x1, y1, x2, y2] = handles.subarray(4 * i, 4 * i + 4) as unknown as [number, number, number, number];
-          d += `C${at(x1, y1)} ${at(x2, y2)} ${to}`;
-        }
-      }
-      return `${d}Z`;
-    })
-    .join('');
-}
+/** Openings as polygons, moved so that a corner of their frame lies at nought: copies elsewhere then read the same. */
+const placed = (outlines: readonly Outline[], { left, top }: Frame): number[][] =>
+  outlines.map((outline) =>
+    flat(outline).map((value, at) => Math.round((value - (at % 2 === 0 ? left : top)) * 1000) / 1000),
+  );
 
-type Render = (svg: string) => { width: number; height: number; pixels: Uint8Array };
-
-/** A stretch of white in one row. */
+/** A stretch of film in one row. */
 interface Run {
   from: number;
   to: number;
@@ -90,8 +70,8 @@ interface Run {
   root: number;
 }
 
-/** How many parts of what is white a flood from the edge of the picture does not reach. Rows are taken as stretches of white, joined to those they touch above. */
-function unreached({ width, height, pixels }: ReturnType<Render>, pixel: number): number {
+/** How many parts of the film a flood from the edge of the picture does not reach. Stretches of a row are joined to those above that they touch for at least a pixel. */
+function unreached(rows: Iterable<[number, number][]>, left: number, right: number): number {
   const runs: Run[] = [{ from: 0, to: 0, root: 0 }];
   const find = (at: number): number => {
     let top = at;
@@ -110,29 +90,27 @@ function unreached({ width, height, pixels }: ReturnType<Render>, pixel: number)
     else runs[one]!.root = other;
   };
   let above: [first: number, last: number] = [1, 1];
-  for (let y = 0; y < height; y++) {
+  let isFirst = true;
+  for (const row of rows) {
     const first = runs.length;
     let candidate = above[0];
-    for (let x = 0, at = 4 * y * width; x < width; x++, at += 4) {
-      if (pixels[at]! < 128) continue;
-      const from = x;
-      while (x < width && pixels[at]! >= 128) {
-        x++;
-        at += 4;
-      }
-      const own = runs.push({ from, to: x, root: runs.length }) - 1;
-      if (from === 0 || x === width || y === 0 || y === height - 1) join(0, own);
-      while (candidate < above[1] && runs[candidate]!.to <= from) candidate++;
-      for (let over = candidate; over < above[1] && runs[over]!.from < x; over++) join(over, own);
+    for (const [from, to] of row) {
+      const own = runs.push({ from, to, root: runs.length }) - 1;
+      if (isFirst || from <= left || to >= right) join(0, own);
+      while (candidate < above[1] && runs[candidate]!.to - PIXEL < from) candidate++;
+      for (let over = candidate; over < above[1] && runs[over]!.from < to - PIXEL; over++)
+        if (Math.min(to, runs[over]!.to) - Math.max(from, runs[over]!.from) >= PIXEL) join(over, own);
     }
     above = [first, runs.length];
+    isFirst = false;
   }
+  for (let at = above[0]; at < above[1]; at++) join(0, at);
   const areas = new Map<number, number>();
   for (let at = 1; at < runs.length; at++) {
     const top = find(at);
     if (top !== 0) areas.set(top, (areas.get(top) ?? 0) + runs[at]!.to - runs[at]!.from);
   }
-  return [...areas.values()].filter((count) => count * pixel * pixel > CRUMB).length;
+  return [...areas.values()].filter((length) => length * PIXEL > CRUMB).length;
 }
 
 /** Pictures already looked at, by what they show. */
@@ -140,37 +118,28 @@ const known = new Map<string, Flooded>();
 const MOST_KNOWN = 500;
 
 /**
- * Paints the openings of a sheet black on white, with resvg at ten pixels to the millimetre, and floods the white from the edge: what stays white would
- * fall out. Then once more with the openings drawn thicker all round by nearly half a bridge, a pixel and a half less: what stays white then hangs on less than a
+ * Draws the film between the openings of a sheet in rows, ten to the millimetre, and floods it from the edge: what the flood does not reach would
+ * fall out. Then once more with nearly half a bridge, a pixel and a half less, pared off all round each opening: what is not reached then hangs on less than a
  * bridge. Openings that come nowhere near each other are looked at apart, and copies once.
  * @param bridge least width, mm
  */
-export async function floodSheet(openings: Openings, bridge: number): Promise<Flooded> {
-  const { Resvg } = await import('@resvg/resvg-js');
-  const render: Render = (svg) => new Resvg(svg, { font: { loadSystemFonts: false } }).render();
-  const found: Flooded = { loose: 0, pared: 0, pixel: 1 / FINE };
-  for (const { outlines, frame } of clusters(openings, 1.5 * bridge)) {
-    const room = 1.5 * bridge;
-    const d = pathData(outlines, frame);
-    const key = `${bridge} ${d}`;
+export function floodSheet(openings: Openings, bridge: number): Flooded {
+  const found: Flooded = { loose: 0, pared: 0 };
+  const room = 1.5 * bridge;
+  for (const { outlines, frame } of clusters(openings, room)) {
+    const polygons = placed(outlines, frame);
+    const key = `${bridge} ${polygons.map((points) => points.join()).join(' ')}`;
     let seen = known.get(key);
     if (!seen) {
-      const [wide, high] = [frame.right - frame.left + 2 * room, frame.bottom - frame.top + 2 * room];
-      const perMm = Math.min(FINE, Math.sqrt(MOST_PIXELS / (wide * high)));
-      const [w, h] = [Math.ceil(wide * perMm), Math.ceil(high * perMm)];
-      const thicker = Math.max(0, bridge - 3 / perMm);
-      const picture = (stroke: number) =>
-        render(
-          `<svg xmlns="http://www.w3.org/2000/svg" width="${w}" height="${h}" viewBox="${-room} ${-room} ${w / perMm} ${h / perMm}"><rect x="${-room}" y="${-room}" width="${w / perMm}" height="${h / perMm}" fill="#fff"/><path d="${d}" fill="#000" fill-rule="evenodd"${stroke > 0 ? ` stroke="#000" stroke-width="${stroke}" stroke-linejoin="round"` : ''}/></svg>`,
-        );
-      const pixel = 1 / perMm;
-      seen = { loose: unreached(picture(0), pixel), pared: unreached(picture(thicker), pixel), pixel };
+      const [right, bottom] = [frame.right - frame.left + room, frame.bottom - frame.top + room];
+      const dry = (reach: number) =>
+        unreached(filmRows(polygons, { left: -room, top: -room, right, bottom }, reach, PIXEL), -room, right);
+      seen = { loose: dry(0), pared: dry(Math.max(0, bridge / 2 - 1.5 * PIXEL)) };
       if (known.size >= MOST_KNOWN) known.clear();
       known.set(key, seen);
     }
     found.loose += seen.loose;
     found.pared += seen.pared;
-    found.pixel = Math.max(found.pixel, seen.pixel);
   }
   return found;
 }

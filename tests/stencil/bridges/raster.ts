@@ -5,7 +5,7 @@ import type { Piece } from '../../../src/geometry/path.ts';
 import { writeStencil } from '../../../src/write/stencil.ts';
 import { tidySvg } from '../../../src/write/tidy.ts';
 
-/** What floods over pictures of the written sheet do not reach: resvg paints it, and nothing but the file is read. */
+/** What floods over pictures of the written sheet do not reach: nothing but the file is read. */
 export async function floodedOf(windows: Piece[], bridge: number): Promise<Flooded> {
   const { left, top, right, bottom } = piecesBox(windows);
   const outline = { left: left - 20, top: top - 20, right: right + 20, bottom: bottom + 20 };
