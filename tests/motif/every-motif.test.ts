@@ -63,9 +63,11 @@ function stands(motif: Motif, reach: number): (readonly [number, number])[] {
   );
 }
 
-/** Pieces of one unit, repeated over the cells next to its own. */
+/** Pieces of one unit, and of the units next to it on one side: how it meets the one opposite is how that one, a shift away, meets it. */
 const around = (motif: Motif, cell: Cell, unit: Piece[]): Piece[] =>
-  stands(motif, 1).flatMap(([i, j]) => unit.map((piece) => shifted(piece, i * cell.across, j * cell.along)));
+  stands(motif, 1)
+    .filter(([i, j]) => j > 0 || (j === 0 && i >= 0))
+    .flatMap(([i, j]) => unit.map((piece) => shifted(piece, i * cell.across, j * cell.along)));
 
 describe.each(allMotifs().map((motif) => [motif.name, motif] as const))('%s', (_name, motif: Motif) => {
   const drawings = extremes(motif).flatMap((settings) =>
