@@ -28,13 +28,6 @@ export interface Run {
   cost: number;
 }
 
-/** All choices for one field size: by pitch, and (sorted when first asked for) cheapest first. */
-export interface Runs {
-  byPitch: Run[];
-  readonly byCost: Run[];
-  least: number;
-}
-
 /** All frames of a direction, cheapest first. What is slack is left at nothing: the repeats will decide it. */
 export function framesOf(axis: AxisProblem, tape: Tape, slack?: Slack): Frame[] {
   const { step } = tape;
@@ -102,26 +95,38 @@ export function runOf(axis: AxisProblem, size: number, halves: number, way: Way,
   return { halves, pitch, way, exact, cost };
 }
 
-/** All runs for a field of this size. `exactOnly`: uneven gaps are worth having only where they put every mark on the tape. */
-export function runsIn(axis: AxisProblem, size: number, tape: Tape, exactOnly: boolean): Runs {
-  const byPitch: Run[] = [];
-  let least = Number.POSITIVE_INFINITY;
-  const { from, to } = size > 0 ? halvesIn(axis, size) : { from: 1, to: 0 };
+/** Those of the counts of half-repeats whose pitch alone costs no more than `most`. */
+function halvesWithin({ pitch }: AxisProblem, size: number, most: number, all: { from: number; to: number }) {
+  const { wish } = pitch;
+  if (wish === undefined) return all;
+  const reach = Math.exp(most / POINTS.pitch);
+  const wished = (2 * size) / wish;
+  return { from: Math.max(all.from, Math.floor(wished / reach)), to: Math.min(all.to, Math.ceil(wished * reach)) };
+}
+
+/** Runs of one field, cheapest first. */
+export interface Runs {
+  runs: Run[];
+  /** Those that cost more are left out; endless where there are none. */
+  most: number;
+}
+
+/**
+ * The runs for a field of this size that cost no more than `most`.
+ * `exactOnly`: uneven gaps are worth having only where they put every mark on the tape.
+ */
+export function runsIn(axis: AxisProblem, size: number, tape: Tape, exactOnly: boolean, most: number): Runs {
+  const runs: Run[] = [];
+  const all = size > 0 ? halvesIn(axis, size) : { from: 1, to: 0 };
+  const { from, to } = halvesWithin(axis, size, most, all);
+  let isWhole = from <= all.from && to >= all.to;
   for (let halves = to; halves >= from; halves--) {
     for (const way of axis.ways[halves % 4]!) {
       const run = runOf(axis, size, halves, way, tape);
       if (exactOnly && !run.exact) continue;
-      byPitch.push(run);
-      if (run.cost < least) least = run.cost;
+      if (run.cost <= most) runs.push(run);
+      else isWhole = false;
     }
   }
-  let sorted: Run[] | undefined;
-  return {
-    byPitch,
-    least,
-    get byCost() {
-      sorted ??= [...byPitch].sort((a, b) => a.cost - b.cost);
-      return sorted;
-    },
-  };
+  return { runs: runs.sort((a, b) => a.cost - b.cost), most: isWhole ? Number.POSITIVE_INFINITY : most };
 }

@@ -35,9 +35,11 @@ export function countsOn(edging: Edging, side: number, width: number): { from: n
 const NO_BORDER: SideRun = { count: 0, stretch: 0, cost: 0 };
 const ONE_PIECE: SideRun = { count: 1, stretch: 0, cost: 0 };
 
+const costOf = (stretch: number): number => POINTS.borderStretch * Math.abs(stretch);
+
 function sideRun(count: number, side: number, natural: number): SideRun {
   const stretch = Math.log(side / count / natural);
-  return { count, stretch, cost: POINTS.borderStretch * Math.abs(stretch) };
+  return { count, stretch, cost: costOf(stretch) };
 }
 
 /** What a side of this length takes, cheapest first; empty when nothing fits. */
@@ -51,28 +53,32 @@ export function sideRuns(edging: Edging, side: number, width: number): SideRun[]
   return runs.sort((a, b) => a.cost - b.cost);
 }
 
-/** The cost of the first of `sideRuns`, without the rest: one of the two counts round the true one. */
+/** The cost of the first of `sideRuns`, without the rest: one of the two counts round the true one. Endless where there is none. */
 export function leastSideCost(edging: Edging, side: number, width: number): number {
+  const { ratio } = edging;
+  if (ratio === 'none') return 0;
   const { from, to, by } = countsOn(edging, side, width);
   if (to < from) return Number.POSITIVE_INFINITY;
-  if (typeof edging.ratio === 'string') return 0;
-  const natural = width * edging.ratio;
-  const within = (count: number) => Math.min(to, Math.max(from, count));
-  const below = by * Math.floor(side / (natural * by));
-  return Math.min(sideRun(within(below), side, natural).cost, sideRun(within(below + by), side, natural).cost);
+  if (ratio === 'plain') return 0;
+  const fits = side / (width * ratio);
+  const below = by * Math.floor(fits / by);
+  const fewer = fits / Math.min(to, Math.max(from, below));
+  const more = fits / Math.min(to, Math.max(from, below + by));
+  return costOf(Math.log(Math.min(Math.max(fewer, 1 / fewer), Math.max(more, 1 / more))));
 }
 
 /** The cheapest pair of counts: each side's own stretch, and the difference between them. Both lists hold at least one. */
-export function bestBorder(across: SideRun[], along: SideRun[]): BorderRun {
-  let best: BorderRun = { across: 0, along: 0, cost: Number.POSITIVE_INFINITY };
+export function bestBorder(across: readonly SideRun[], along: readonly SideRun[]): BorderRun {
+  let [x, y] = [across[0]!, along[0]!];
+  let least = Number.POSITIVE_INFINITY;
   for (const a of across) {
-    if (a.cost + along[0]!.cost > best.cost) break;
+    if (a.cost + along[0]!.cost > least) break;
     for (const b of along) {
-      if (a.cost + b.cost > best.cost) break;
+      if (a.cost + b.cost > least) break;
       const cost = a.cost + b.cost + POINTS.borderUnlike * Math.abs(a.stretch - b.stretch);
-      const fewer = a.count - best.across || b.count - best.along;
-      if (cost < best.cost || (cost === best.cost && fewer < 0)) best = { across: a.count, along: b.count, cost };
+      const fewer = a.count - x.count || b.count - y.count;
+      if (cost < least || (cost === least && fewer < 0)) [x, y, least] = [a, b, cost];
     }
   }
-  return best;
+  return { across: x.count, along: y.count, cost: least };
 }

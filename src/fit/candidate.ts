@@ -64,7 +64,9 @@ export const runKind = ({ halves, way }: Run): number => 2 * halves + (way.edge 
  * Layouts that a person would call the same: equal counts and landings, and a border of the same width to half an inch (or a centimetre).
  * Only the cheapest of a kind is listed. Kinds are told apart by number.
  */
-export const kindOf = (
-  { across, along, width }: { width: number; across: { run: Run }; along: { run: Run } },
-  tape: Tape,
-): number => (Math.round(width / tape.coarse) * KINDS + runKind(across.run)) * KINDS + runKind(along.run);
+export const kindOf = ({ across, along, width }: Pick<Candidate, 'across' | 'along' | 'width'>, tape: Tape): number =>
+  kindOfRuns(width, runKind(across.run), runKind(along.run), tape);
+
+/** The same from the kinds of the two runs. */
+export const kindOfRuns = (width: number, across: number, along: number, { coarse }: Tape): number =>
+  (Math.round(width / coarse) * KINDS + across) * KINDS + along;

@@ -1,5 +1,6 @@
 import type { Range } from '../job/job.ts';
-import { type Frame, fieldIn, frameOf, type Run, runOf, type Slack } from './axis.ts';
+import { type Frame, fieldIn, frameOf, runOf, type Slack } from './axis.ts';
+import { Placed, placedCost } from './choices.ts';
 import { POINTS } from './cost.ts';
 import type { AxisProblem, FitProblem } from './problem.ts';
 
@@ -13,26 +14,32 @@ export function slackOf(axis: AxisProblem, stretch: Range): Slack | undefined {
   return isOpen(axis.overall ?? axis.field) ? 'size' : undefined;
 }
 
-/** The counts along that this pitch allows, each with the slack it leaves. */
-export function slackRuns(
+/** The frames and counts along that go with this pitch and cost no more than `most` with their sides, each with the slack it leaves. */
+export function slackPlaced(
   problem: FitProblem,
   slack: Slack,
-  frame: Frame,
+  frames: readonly Frame[],
   width: number,
   pitch: number,
-): { frame: Frame; run: Run }[] {
-  const axis = problem.along;
-  const { from, to } = slackHalves(axis, slack, frame, width, pitch);
-  const found: { frame: Frame; run: Run }[] = [];
-  for (let halves = from; halves <= to; halves++) {
-    const size = (halves * pitch) / 2;
-    for (const way of axis.ways[halves % 4]!) {
-      const run = runOf(axis, size, halves, way, problem.tape);
-      // The gap is not on the tape, so neither is any mark.
-      found.push({
-        frame: takeUp(problem, slack, frame, width, size),
-        run: { ...run, exact: false, cost: run.cost + (run.exact ? POINTS.rounded : 0) },
-      });
+  most: number,
+): Placed[] {
+  const { along: axis, tape } = problem;
+  const found: Placed[] = [];
+  for (const frame of frames) {
+    if (frame.cost > most) break;
+    const { from, to } = slackHalves(axis, slack, frame, width, pitch);
+    for (let halves = from; halves <= to; halves++) {
+      const size = (halves * pitch) / 2;
+      for (const way of axis.ways[halves % 4]!) {
+        const run = runOf(axis, size, halves, way, tape);
+        // The gap is not on the tape, so neither is any mark.
+        const cost = run.cost + (run.exact ? POINTS.rounded : 0);
+        if (frame.cost + cost > most) continue;
+        const taken = takeUp(problem, slack, frame, width, size);
+        const own = placedCost(problem, 'along', width, taken);
+        if (own + cost > most || own === Number.POSITIVE_INFINITY) continue;
+        found.push(new Placed(problem, 'along', width, taken, [{ ...run, exact: false, cost }], own));
+      }
     }
   }
   return found;

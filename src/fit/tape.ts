@@ -18,10 +18,11 @@ export const tapeOf = (system: 'inch' | 'metric', step: number): Tape =>
     : { step, unit: 10, parts: [1, 2, 5, 10], coarse: 10, room: 0.2 };
 
 /** 0 for a whole unit, 1 for what is finer than the last of the parts. */
-export function hardToRead(mm: number, tape: Tape): number {
-  const at = tape.parts.findIndex((part) => {
-    const n = (mm / tape.unit) * part;
-    return Math.abs(n - Math.round(n)) < 1e-6;
-  });
-  return (at < 0 ? tape.parts.length : at) / tape.parts.length;
+export function hardToRead(mm: number, { parts, unit }: Tape): number {
+  let at = 0;
+  for (; at < parts.length; at++) {
+    const n = (mm / unit) * parts[at]!;
+    if (Math.abs(n - Math.round(n)) < 1e-6) break;
+  }
+  return at / parts.length;
 }

@@ -83,20 +83,26 @@ export function countOnePitch(problem: RoomProblem): number {
   );
 }
 
-/** The strips of both directions, by wall. */
-function stripsOf(problem: RoomProblem, chosen: readonly { counted: Counted; first: number }[]) {
-  const strips: number[] = [];
+/** The counts of both directions, by wall. */
+function countsOf({ chains }: RoomProblem, ...chosen: [Counted, Counted]): number[] {
   const counts: number[] = [];
-  chosen.forEach(({ counted, first }, direction) => {
-    const { lines, links } = problem.chains[direction]!;
-    lines.forEach(({ wall }, n) => {
-      strips[wall] = counted.bases[n]! + counted.signs[n]! * first;
-    });
-    links.forEach(({ wall }, n) => {
+  chosen.forEach((counted, direction) => {
+    chains[direction]!.links.forEach(({ wall }, n) => {
       counts[wall] = counted.counts[n]!;
     });
   });
-  return { strips, counts };
+  return counts;
+}
+
+/** The strips of both directions, by wall. */
+function stripsOf({ chains }: RoomProblem, chosen: readonly { counted: Counted; first: number }[]): number[] {
+  const strips: number[] = [];
+  chosen.forEach(({ counted, first }, direction) => {
+    chains[direction]!.lines.forEach(({ wall }, n) => {
+      strips[wall] = counted.bases[n]! + counted.signs[n]! * first;
+    });
+  });
+  return strips;
 }
 
 interface Placing {
@@ -106,11 +112,39 @@ interface Placing {
   most: number;
 }
 
-/** Every first strip on the tape, and a single one that is allowed, with what the strips of the direction then reach. */
-function placings(counted: Counted, { strip, tape }: RoomProblem): Placing[] {
-  return onTape(strip, tape.step)
-    .filter((first) => first >= counted.low - 1e-6 && first <= counted.high + 1e-6)
-    .map((first) => ({ counted, first, ...stripsAt(counted, first) }));
+/** Every first strip that the tape shows and that is allowed, with what the strips of the direction then reach; those that differ by more than `uneven` left out. */
+function placings(counted: Counted, firsts: readonly number[], uneven: number): Placing[] {
+  const found: Placing[] = [];
+  for (const first of firsts) {
+    if (first < counted.low - 1e-6 || first > counted.high + 1e-6) continue;
+    const { least, most } = stripsAt(counted, first);
+    if (most - least <= uneven) found.push({ counted, first, least, most });
+  }
+  return found;
+}
+
+/** The cheapest place of the border for one choice of counts both ways, if any costs no more than `limit`. */
+function bestPlace(
+  { tape, strip }: RoomProblem,
+  firsts: readonly number[],
+  [x, y]: [Counted, Counted],
+  cost: number,
+  limit: number,
+) {
+  const uneven = (limit - cost + 2 * HAIR) / unevenCost(1, tape);
+  let best: { cost: number; chosen: [Placing, Placing] } | undefined;
+  const across = placings(x, firsts, uneven);
+  const along = across.length === 0 ? [] : placings(y, firsts, uneven);
+  for (const a of across) {
+    for (const b of along) {
+      const low = Math.min(a.least, b.least);
+      const high = Math.max(a.most, b.most);
+      if (high - low > uneven) continue;
+      const own = cost + unevenCost(high - low, tape) + stripCost((low + high) / 2, strip, tape);
+      if (!best || own < best.cost - HAIR) best = { cost: own, chosen: [a, b] };
+    }
+  }
+  return best;
 }
 
 /**
@@ -121,6 +155,7 @@ function placings(counted: Counted, { strip, tape }: RoomProblem): Placing[] {
 export function searchOnePitch(problem: RoomProblem, most: number): RoomCandidate[] {
   const { tape, width: widths, strip, chains, ratio } = problem;
   const shortlist = new RoomShortlist(most);
+  const firsts = onTape(strip, tape.step);
   const tries = onTape(widths, tape.step)
     .flatMap((width) =>
       pitchesAt(width, problem).map((pitch) => {
@@ -137,16 +172,10 @@ export function searchOnePitch(problem: RoomProblem, most: number): RoomCandidat
     for (const x of across) {
       for (const y of along) {
         if (cost + unevenCost(Math.max(x.uneven, y.uneven), tape) > shortlist.bound) continue;
-        let best: { cost: number; chosen: [Placing, Placing] } | undefined;
-        const others = placings(y.counted, problem);
-        for (const a of placings(x.counted, problem)) {
-          for (const b of others) {
-            const [low, high] = [Math.min(a.least, b.least), Math.max(a.most, b.most)];
-            const own = cost + unevenCost(high - low, tape) + stripCost((low + high) / 2, strip, tape);
-            if (!best || own < best.cost - HAIR) best = { cost: own, chosen: [a, b] };
-          }
-        }
-        if (best) shortlist.offer({ width, ...stripsOf(problem, best.chosen), cost: best.cost });
+        const counts = countsOf(problem, x.counted, y.counted);
+        const limit = shortlist.limitOf(counts);
+        const best = bestPlace(problem, firsts, [x.counted, y.counted], cost, limit);
+        if (best) shortlist.offer({ width, strips: stripsOf(problem, best.chosen), counts, cost: best.cost });
       }
     }
   }

@@ -18,6 +18,11 @@ export class RoomShortlist {
     return this.limit;
   }
 
+  /** Nothing with these counts that costs more than this is taken. */
+  limitOf(counts: readonly number[]): number {
+    return Math.min(this.limit, this.best.get(counts.join())?.cost ?? Number.POSITIVE_INFINITY);
+  }
+
   offer(candidate: RoomCandidate): void {
     if (candidate.cost > this.limit) return;
     const kind = candidate.counts.join();
