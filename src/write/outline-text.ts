@@ -20,12 +20,15 @@ function shortly(hundredths: number): string {
   return hundredths < 0 ? `-${text}` : text;
 }
 
-/** Numbers side by side; only where nothing else parts them is a space needed. */
-function beside(numbers: number[]): string {
+/** Numbers side by side, behind what stands before them; a space only where neither a sign nor a second point parts them (SVG 2, 9.3.9). */
+function beside(numbers: readonly number[], before = ''): string {
   let text = '';
+  let last = before;
   for (const number of numbers) {
     const next = short(number);
-    text += text === '' || next.startsWith('-') ? next : ` ${next}`;
+    const isParted = last === '' || next.startsWith('-') || (next.startsWith('.') && last.includes('.'));
+    text += isParted ? next : ` ${next}`;
+    last = next;
   }
   return text;
 }
@@ -33,22 +36,46 @@ function beside(numbers: number[]): string {
 /** Whole hundredths of a millimetre, never minus nought. */
 export const hundredths = (mm: number): number => Math.round(mm * PER_MM) + 0;
 
+type Step = readonly [command: string, numbers: readonly number[]];
+
 /** One outline of a glyph: where it starts from the glyph's own origin, in hundredths, and the steps that follow, closed. */
 interface Contour {
   x: number;
   y: number;
-  tail: string;
+  steps: Step[];
+  /** Where the steps have led so far. */
+  end: readonly [number, number];
+  /** The steps as text, once they are wanted. */
+  tail?: string;
+}
+
+const isLine = ([command]: Step): boolean => command === 'h' || command === 'v' || command === 'l';
+
+/** Steps as short as SVG allows: a letter only where the command changes, and no line where closing draws it. */
+function tailOf({ x, y, steps, end }: Contour): string {
+  let text = '';
+  let [command, last] = ['', ''];
+  const isHome = end[0] === x && end[1] === y;
+  const left = isHome && steps.length > 1 && isLine(steps.at(-1)!) ? steps.slice(0, -1) : steps;
+  for (const [next, numbers] of left) {
+    text += next === command ? beside(numbers, last) : next + beside(numbers);
+    [command, last] = [next, short(numbers.at(-1)!)];
+  }
+  return `${text}z`;
 }
 
 /** The outlines of one glyph in relative steps between points already rounded, so that nothing adds up; the same wherever it stands. */
 export class GlyphText {
   private readonly contours: Contour[] = [];
-  private at: [number, number] = [0, 0];
+  private at: readonly [number, number] = [0, 0];
+  /** Where the handle of the next curve lies if it mirrors the last one. */
+  private mirrored: readonly [number, number] | undefined;
 
   /** Starts an outline. */
   moveTo(to: Spot): void {
     this.at = rounded(to);
-    this.contours.push({ x: this.at[0], y: this.at[1], tail: '' });
+    this.mirrored = undefined;
+    this.contours.push({ x: this.at[0], y: this.at[1], steps: [], end: this.at });
   }
 
   lineTo(to: Spot): void {
@@ -56,27 +83,38 @@ export class GlyphText {
     const [dx, dy] = [x - this.at[0], y - this.at[1]];
     this.at = [x, y];
     if (dx === 0 && dy === 0) return;
-    this.step(dy === 0 ? `h${short(dx)}` : dx === 0 ? `v${short(dy)}` : `l${beside([dx, dy])}`);
+    this.mirrored = undefined;
+    this.step(dy === 0 ? ['h', [dx]] : dx === 0 ? ['v', [dy]] : ['l', [dx, dy]]);
   }
 
   /** One handle and the end, or two handles and the end. */
   curveTo(spots: Spot[]): void {
     const points = spots.map(rounded);
-    const steps = points.flatMap(([x, y]) => [x - this.at[0], y - this.at[1]]);
+    const [fromX, fromY] = this.at;
+    const steps = points.flatMap(([x, y]) => [x - fromX, y - fromY]);
     this.at = points.at(-1)!;
     if (steps.every((step) => step === 0)) return;
-    this.step(`${spots.length === 2 ? 'q' : 'c'}${beside(steps)}`);
+    const isMirrored = this.mirrored?.[0] === points[0]![0] && this.mirrored[1] === points[0]![1];
+    if (spots.length === 2) this.step(isMirrored ? ['t', steps.slice(2)] : ['q', steps]);
+    else this.step(['c', steps]);
+    const [handleX, handleY] = points.at(-2)!;
+    this.mirrored = spots.length === 2 ? [2 * this.at[0] - handleX, 2 * this.at[1] - handleY] : undefined;
   }
 
   /** Path text with the glyph's origin at this place, in hundredths. */
   textAt(x: number, y: number): string {
     let text = '';
-    for (const contour of this.contours) text += `M${beside([x + contour.x, y + contour.y])}${contour.tail}z`;
+    for (const contour of this.contours) {
+      contour.tail ??= tailOf(contour);
+      text += `M${beside([x + contour.x, y + contour.y])}${contour.tail}`;
+    }
     return text;
   }
 
-  private step(text: string): void {
-    this.contours.at(-1)!.tail += text;
+  private step(step: Step): void {
+    const contour = this.contours.at(-1)!;
+    contour.steps.push(step);
+    contour.end = this.at;
   }
 }
 

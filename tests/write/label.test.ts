@@ -12,13 +12,16 @@ const font: Font = parse(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset +
 const at = (x: number, y: number, size: number, anchor: 'start' | 'middle' | 'end' = 'start', turn?: number) =>
   turn === undefined ? { x, y, size, anchor } : { x, y, size, anchor, turn };
 
-/** Where each side of a path ends, by svgpath. */
+/** Where each side of a path ends, by svgpath; a side that closing draws among them. */
 function ends(d: string): [number, number][] {
   const found: [number, number][] = [];
+  let start: [number, number] = [0, 0];
   svgpath(d)
     .abs()
     .iterate((segment, _index, x, y) => {
       const [command, ...numbers] = segment as [string, ...number[]];
+      if (command === 'M') start = numbers as [number, number];
+      if (/z/i.test(command) && Math.hypot(x - start[0], y - start[1]) > 1e-6) found.push(start);
       if (command === 'H') found.push([numbers[0]!, y]);
       else if (command === 'V') found.push([x, numbers[0]!]);
       else if (numbers.length > 0) found.push(numbers.slice(-2) as [number, number]);
@@ -119,7 +122,7 @@ describe('nothing is dropped', () => {
           const text = `${n % 13}' ${n % 12} ${(n % 8) * 2 + 1}/16" O&8 ${n} mm`;
           const d = face.path(text, at(x, y, size, 'middle', turn));
           expect(d).toMatch(/^(?:M[^Mz]+z)+$/);
-          expect(d).toMatch(/^(?:[Mlhvqc](?:-?(?:\d+|\d*\.\d{1,2})(?: |(?=[-a-zA-Z])))+|z)+$/);
+          expect(d).toMatch(/^(?:[Mlhvqct](?:-?(?:\d+(?: |(?=[-a-zA-Z]))|\d*\.\d{1,2}(?: |(?=[-.a-zA-Z]))))+|z)+$/);
         },
       ),
     );
