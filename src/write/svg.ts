@@ -1,3 +1,5 @@
+import { formatMm } from './number.ts';
+
 const ENTITIES: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
 
 /** Characters that neither XML nor HTML may hold, whatever a title was pasted from. */
@@ -13,11 +15,13 @@ export const escapeText = (text: string): string =>
 
 export type Attributes = Record<string, string | number | undefined>;
 
-/** One element. Attributes left undefined are left out. Content is put in as it is; without any, the element is closed at once. */
+const shown = (value: string | number): string => (typeof value === 'number' ? formatMm(value) : escapeText(value));
+
+/** One element. Attributes left undefined are left out, numbers are written to a thousandth. Content is put in as it is; without any, the element is closed at once. */
 export function element(name: string, attributes: Attributes, content?: string): string {
   const given = Object.entries(attributes)
     .filter(([, value]) => value !== undefined)
-    .map(([key, value]) => ` ${key}="${escapeText(String(value))}"`)
+    .map(([key, value]) => ` ${key}="${shown(value!)}"`)
     .join('');
   return content === undefined ? `<${name}${given}/>` : `<${name}${given}>${content}</${name}>`;
 }
