@@ -1,3 +1,5 @@
+import { beside, closedSteps, type Step } from './steps.ts';
+
 export type Spot = readonly [x: number, y: number];
 
 /** Labels are written to 0.01 mm: they are read, not cut. */
@@ -20,23 +22,8 @@ function shortly(hundredths: number): string {
   return hundredths < 0 ? `-${text}` : text;
 }
 
-/** Numbers side by side, behind what stands before them; a space only where neither a sign nor a second point parts them (SVG 2, 9.3.9). */
-function beside(numbers: readonly number[], before = ''): string {
-  let text = '';
-  let last = before;
-  for (const number of numbers) {
-    const next = short(number);
-    const isParted = last === '' || next.startsWith('-') || (next.startsWith('.') && last.includes('.'));
-    text += isParted ? next : ` ${next}`;
-    last = next;
-  }
-  return text;
-}
-
 /** Whole hundredths of a millimetre, never minus nought. */
 export const hundredths = (mm: number): number => Math.round(mm * PER_MM) + 0;
-
-type Step = readonly [command: string, numbers: readonly number[]];
 
 /** One outline of a glyph: where it starts from the glyph's own origin, in hundredths, and the steps that follow, closed. */
 interface Contour {
@@ -47,21 +34,6 @@ interface Contour {
   end: readonly [number, number];
   /** The steps as text, once they are wanted. */
   tail?: string;
-}
-
-const isLine = ([command]: Step): boolean => command === 'h' || command === 'v' || command === 'l';
-
-/** Steps as short as SVG allows: a letter only where the command changes, and no line where closing draws it. */
-function tailOf({ x, y, steps, end }: Contour): string {
-  let text = '';
-  let [command, last] = ['', ''];
-  const isHome = end[0] === x && end[1] === y;
-  const left = isHome && steps.length > 1 && isLine(steps.at(-1)!) ? steps.slice(0, -1) : steps;
-  for (const [next, numbers] of left) {
-    text += next === command ? beside(numbers, last) : next + beside(numbers);
-    [command, last] = [next, short(numbers.at(-1)!)];
-  }
-  return `${text}z`;
 }
 
 /** The outlines of one glyph in relative steps between points already rounded, so that nothing adds up; the same wherever it stands. */
@@ -105,8 +77,8 @@ export class GlyphText {
   textAt(x: number, y: number): string {
     let text = '';
     for (const contour of this.contours) {
-      contour.tail ??= tailOf(contour);
-      text += `M${beside([x + contour.x, y + contour.y])}${contour.tail}`;
+      contour.tail ??= closedSteps(contour.steps, short, contour.end[0] === contour.x && contour.end[1] === contour.y);
+      text += `M${beside([x + contour.x, y + contour.y], short)}${contour.tail}`;
     }
     return text;
   }

@@ -1,5 +1,6 @@
 import type { Piece, Point, Ring } from '../geometry/path.ts';
 import { formatMicrons, formatMm, toMicrons } from './number.ts';
+import { closedSteps, type Step } from './steps.ts';
 
 const isStart = (ring: Ring, at: number): boolean =>
   at === ring.sides.length - 1 && ring.sides[at]!.to[0] === ring.start[0] && ring.sides[at]!.to[1] === ring.start[1];
@@ -22,26 +23,25 @@ export function pathText(piece: Piece, at: Point = [0, 0]): string {
     .join('');
 }
 
-/** Numbers side by side; a minus sign parts them as well as a space. */
-const beside = (numbers: number[]): string =>
-  numbers.map((n, i) => (i === 0 || n < 0 ? formatMicrons(n) : ` ${formatMicrons(n)}`)).join('');
+const put = (microns: number): string => formatMicrons(microns).replace(/^(-?)0\./, '$1.');
 
 /** A ring from its start on, in relative steps. Steps are differences of points already rounded, so nothing adds up. */
-function ringTail(ring: Ring): string {
-  let [x, y] = [toMicrons(ring.start[0]), toMicrons(ring.start[1])];
-  const sides = ring.sides.map((side, i) => {
+export function ringTail(ring: Ring): string {
+  const start = ring.start.map(toMicrons);
+  let [x, y] = start as [number, number];
+  const steps: Step[] = [];
+  for (const side of ring.sides) {
     const [fromX, fromY] = [x, y];
     const step = (to: Point): number[] => [toMicrons(to[0]) - fromX, toMicrons(to[1]) - fromY];
     const [dx, dy] = step(side.to) as [number, number];
     x += dx;
     y += dy;
-    if (side.kind === 'curve') return `c${beside([...step(side.out), ...step(side.into), dx, dy])}`;
-    if (isStart(ring, i) || (dx === 0 && dy === 0)) return '';
-    if (dy === 0) return `h${formatMicrons(dx)}`;
-    if (dx === 0) return `v${formatMicrons(dy)}`;
-    return `l${beside([dx, dy])}`;
-  });
-  return `${sides.join('')}z`;
+    if (side.kind === 'curve') steps.push(['c', [...step(side.out), ...step(side.into), dx, dy]]);
+    else if (dx !== 0 && dy !== 0) steps.push(['l', [dx, dy]]);
+    else if (dx !== 0) steps.push(['h', [dx]]);
+    else if (dy !== 0) steps.push(['v', [dy]]);
+  }
+  return closedSteps(steps, put, x === start[0] && y === start[1]);
 }
 
 /**

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { deflateRawSync, gzipSync } from 'node:zlib';
+import { deflateSync, gzipSync } from 'node:zlib';
 import type { Browser, Page } from 'playwright-core';
 import { good } from '../../src/issue.ts';
 import { lookAt } from '../../src/page/engine/look.ts';
@@ -73,7 +73,7 @@ const drawn = (page: Page) => page.waitForFunction(() => performance.getEntriesB
 
 async function tenThousand(browser: Browser, address: string): Promise<Row> {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-  await page.goto(`${address}#job=${deflateRawSync(MANY).toString('base64url')}`);
+  await page.goto(`${address}#job=${deflateSync(MANY).toString('base64url')}`);
   await page.getByRole('heading', { level: 1, name: 'Ten thousand' }).waitFor();
   await page.waitForFunction(() =>
     /100 repeats across by 100 along/.test(

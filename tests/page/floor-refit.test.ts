@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { lookAt } from '../../src/page/engine/look.ts';
 import { type RefitAsk, type Refitted, refitAt, rowsToRefit } from '../../src/page/engine/refit.ts';
+import { refitFiles } from '../../src/page/engine/refit-files.ts';
 import { afterRefits, changedBetween, lastRow } from '../../src/page/floor/refits.ts';
 import { isMade, tick, untick } from '../../src/page/floor/ticks.ts';
 import { walkOf } from '../../src/page/floor/walk.ts';
@@ -217,4 +218,21 @@ test('the command line writes the same marks, and says the same but for its own 
   const { says, refit } = JSON.parse(told.out);
   expect(found.says).toEqual(says.map((line: string) => line.replace(/ \(--over \d+\)/, '')));
   expect(refit).toMatchObject({ row: 10, over: 12, shows: found.entry.shows, remaining: found.remaining });
+
+  const again = ['--row', '14', '--at', '114 1/2"'];
+  expect(evenfield(dir, ['refit', 'passage.job.yaml', ...again])).toMatchObject({ status: 0, err: '' });
+  const second = await refitted(RUNNER, asked(14, '114 1/2"', { before: [found.entry] }));
+  // Entries are kept as JSON in between.
+  const kept = JSON.parse(JSON.stringify([found.entry, second.entry]));
+  const files = await refitFiles(RUNNER, 0, kept);
+  if (!files.ok) throw new Error(JSON.stringify(files.issues));
+  expect([...files.value.keys()].sort()).toEqual([
+    'refit-1.csv',
+    'refit-1.html',
+    'refit-2.csv',
+    'refit-2.html',
+    'refit.log.json',
+  ]);
+  for (const [name, content] of files.value)
+    expect(content === readFileSync(join(dir, 'out/back-passage', name), 'utf8'), name).toBe(true);
 });

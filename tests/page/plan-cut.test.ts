@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import type { Region } from '../../src/compose/drawing.ts';
+import type { Piece } from '../../src/geometry/path.ts';
 import { lookAt } from '../../src/page/engine/look.ts';
-import { cutViewOf } from '../../src/page/engine/plan/cut.ts';
+import { bridgesBetween, cutViewOf } from '../../src/page/engine/plan/cut.ts';
 import { coveredArea, sharedArea } from '../support/areas.ts';
 
 /** Letters with counters that would fall out, among repeats that need no bridge. */
@@ -40,3 +41,42 @@ test.each([
           expect(sharedArea(bridge.pieces, window.pieces)).toBeLessThan(0.01);
   },
 );
+
+const oblong = (left: number, top: number, right: number, bottom: number): Piece => [
+  {
+    start: [left, top],
+    sides: (
+      [
+        [right, top],
+        [right, bottom],
+        [left, bottom],
+        [left, top],
+      ] as const
+    ).map(([x, y]) => ({ kind: 'line', to: [x, y] })),
+  },
+];
+const region = (pieces: Piece[], ...at: number[]): Region => ({
+  element: 'field',
+  part: 'field',
+  pieces,
+  cut: false,
+  at: new Float64Array(at),
+});
+
+// By hand: of a square of 10 mm at three places the first is cut in halves with 2 mm between, the second whole, the third 1 mm short at one side.
+test('a shape that is cut otherwise at each of its places shows its bridges where they are', async () => {
+  const square = [oblong(0, 0, 10, 10)];
+  const bridges = await bridgesBetween(
+    [region(square, 0, 0, 50, 0, 0, 50)],
+    [
+      region([oblong(0, 0, 4, 10)], 0, 0),
+      region([oblong(6, 0, 10, 10)], 0, 0),
+      region(square, 50, 0),
+      region([oblong(0, 0, 9, 10)], 0, 50),
+    ],
+  );
+  expect(bridges.map(({ at, pieces }) => [[...at], coveredArea(pieces)])).toEqual([
+    [[0, 0], expect.closeTo(20, 6)],
+    [[0, 50], expect.closeTo(10, 6)],
+  ]);
+});

@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { deflateRawSync } from 'node:zlib';
+import { deflateSync } from 'node:zlib';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { builtPage, openBrowser } from '../page/support.ts';
 
@@ -70,7 +70,7 @@ export async function takePage(out: string): Promise<string[]> {
       context.setDefaultTimeout(60_000);
       const page = await context.newPage();
       const text = readFileSync(`samples/${job}.job.yaml`);
-      await page.goto(`${address}#job=${deflateRawSync(text).toString('base64url')}`);
+      await page.goto(`${address}#job=${deflateSync(text).toString('base64url')}`);
       const asks = /motif: \.\/(\S+\.svg)/.exec(text.toString())?.[1];
       if (asks) {
         const [chooser] = await Promise.all([

@@ -1,6 +1,7 @@
 import type { Proposed } from '../../colour/proposed.ts';
 import type { Issue, Result } from '../../issue.ts';
 import type { Job } from '../../job/job.ts';
+import type { Entry } from '../../refit/log.ts';
 import type { Rows } from '../../refit/rows.ts';
 import type { Ask, Asset, JobTree } from './ask.ts';
 import type { ColoursFrom, ColoursTold, Seeing } from './colours.ts';
@@ -49,6 +50,8 @@ export interface Engine {
   rows(ask: Ask): Promise<Result<Rows>>;
   /** New marks for what is left when the work has crept. */
   refit(ask: Ask, wanted: RefitAsk): Promise<Result<Refitted>>;
+  /** The files of re-fits that were taken, the oldest first, as the command line writes them. */
+  refitFiles(ask: Ask, entries: readonly Entry[]): Promise<Result<Map<string, string>>>;
   /** The work as it will look, new or worn, in the photo of the floor where the job has one. */
   floor(ask: Ask, wanted: FloorWanted): Promise<Result<Floor>>;
   /** Takes the files that jobs name; those that were there before are forgotten. */

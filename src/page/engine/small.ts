@@ -6,7 +6,7 @@ import type { Job } from '../../job/job.ts';
 import { faceFinder } from '../../lettering/faces.ts';
 import type { Assets } from '../../pipeline.ts';
 import { outlineOf } from '../../site/walls.ts';
-import { outline } from '../outline.ts';
+import { fillRegions, inPlan, type Onto, trace } from '../plan/regions.ts';
 import { ASKED, fitOnce } from './fitted.ts';
 
 /** A layout as it is painted, small; all layouts of a job to one scale. */
@@ -18,17 +18,6 @@ export interface Small {
 
 /** Work that is so much longer than wide is laid on its side. */
 const LONG = 1.5;
-
-type Pen = OffscreenCanvasRenderingContext2D;
-
-function ring(points: readonly Point[]): Path2D {
-  const path = new Path2D();
-  for (const [at, point] of points.entries())
-    if (at === 0) path.moveTo(...point);
-    else path.lineTo(...point);
-  path.closePath();
-  return path;
-}
 
 /** What there is to paint, inside which outline and clear of what. */
 interface Scene {
@@ -74,22 +63,38 @@ async function sceneOf(
   return { scene: { job, drawing: drawn.value, box: drawn.value.work, clear: [] }, most };
 }
 
-function paint(pen: Pen, { job, drawing, box, floor, clear }: Scene): void {
+function outlined(pen: Onto['pen'], points: readonly Point[]): void {
+  pen.beginPath();
+  trace(pen, points);
+  pen.closePath();
+}
+
+function paint(onto: Onto, { job, drawing, box, floor, clear }: Scene): void {
+  const { pen } = onto;
   const colour = (part: keyof Job['colours']): string => job.palette[job.colours[part]]!;
-  if (floor) pen.clip(ring(floor));
+  inPlan(onto);
+  if (floor) {
+    outlined(pen, floor);
+    pen.clip();
+  }
   pen.fillStyle = colour('ground');
   pen.fillRect(box.left, box.top, box.right - box.left, box.bottom - box.top);
-  for (const { pieces, part, at } of drawing.regions) {
-    const shape = outline(pieces);
-    pen.fillStyle = colour(part);
-    for (let n = 0; n < at.length; n += 2) {
-      pen.translate(at[n]!, at[n + 1]!);
-      pen.fill(shape);
-      pen.translate(-at[n]!, -at[n + 1]!);
-    }
-  }
+  fillRegions(onto, drawing.regions, ({ part }) => colour(part));
   pen.globalCompositeOperation = 'destination-out';
-  for (const one of clear) pen.fill(ring(one));
+  for (const one of clear) {
+    outlined(pen, one);
+    pen.fill();
+  }
+}
+
+/** A quarter turn clockwise. */
+function onItsSide(upright: OffscreenCanvas): OffscreenCanvas {
+  const turned = new OffscreenCanvas(upright.height, upright.width);
+  const pen = turned.getContext('2d')!;
+  pen.translate(upright.height, 0);
+  pen.rotate(Math.PI / 2);
+  pen.drawImage(upright, 0, 0);
+  return turned;
 }
 
 /**
@@ -106,13 +111,12 @@ export async function smallOf(text: string, rank: number, long: number, assets: 
   const [across, along] = [box.right - box.left, box.bottom - box.top];
   const scale = long / most;
   const turned = along > LONG * across;
-  const [wide, high] = turned ? [along, across] : [across, along];
-  const canvas = new OffscreenCanvas(Math.max(1, Math.round(wide * scale)), Math.max(1, Math.round(high * scale)));
-  const pen = canvas.getContext('2d')!;
-  pen.translate(canvas.width / 2, canvas.height / 2);
-  pen.scale(scale, scale);
-  if (turned) pen.rotate(Math.PI / 2);
-  pen.translate(-(box.left + box.right) / 2, -(box.top + box.bottom) / 2);
-  paint(pen, scene);
+  const size = { width: Math.max(1, Math.round(across * scale)), height: Math.max(1, Math.round(along * scale)) };
+  const upright = new OffscreenCanvas(size.width, size.height);
+  const pen = upright.getContext('2d')!;
+  paint({ pen, ratio: 1, view: { scale, x: -box.left * scale, y: -box.top * scale }, size }, scene);
+  const canvas = turned ? onItsSide(upright) : upright;
+  // Read from, it is painted here and now; otherwise whoever shows the picture would have to.
+  canvas.getContext('2d')!.getImageData(0, 0, 1, 1);
   return { picture: canvas.transferToImageBitmap(), turned };
 }

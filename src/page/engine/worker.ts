@@ -12,6 +12,7 @@ import { drawPictures } from './picture.ts';
 import { cutViewOf } from './plan/cut.ts';
 import type { Engine, Message, Page } from './protocol.ts';
 import { refitAt, rowsToRefit } from './refit.ts';
+import { refitFiles } from './refit-files.ts';
 import { smallOf } from './small.ts';
 import { talkOver } from './talk.ts';
 import { toldOf, toldOfFiles } from './told.ts';
@@ -88,6 +89,9 @@ const engine: Engine = {
   },
   async refit({ base, tree, chosen }, wanted) {
     return refitAt(writeJob(base, tree), chosen, wanted, assets);
+  },
+  async refitFiles({ base, tree, chosen }, entries) {
+    return refitFiles(writeJob(base, tree), chosen, entries, assets);
   },
   async floor({ base, tree, chosen }, wanted) {
     return floorOf(writeJob(base, tree), chosen, wanted, assets);

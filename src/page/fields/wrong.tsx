@@ -5,6 +5,7 @@ import type { Offer } from '../engine/offers/offer.ts';
 import { tree } from '../state/job.ts';
 import { offersFor, take } from '../state/offers.ts';
 import { type Path, textAt } from '../state/tree.ts';
+import { dueWords } from './due-words.ts';
 import { issuesLeftAt, useShown } from './shown.ts';
 
 /** The button goes with its issue, so the keyboard goes on at the field, or at the head of the part. */
@@ -28,12 +29,8 @@ export const isDue = ({ code }: Issue): boolean => code === 'job/missing' || cod
 /** What is still to be told, in words without a key of the job file. */
 function Due({ issue: { code, path, says } }: { issue: Issue }) {
   const bare = code === 'job/no-value' || / is missing$/.test(says) || / is missing;/.test(says);
-  const name = path
-    .filter((key) => typeof key === 'string')
-    .slice(-2)
-    .reverse()
-    .join(', of ');
-  return <p>{bare ? `Still to write${name === '' ? '' : `: ${name}`}.` : upper(ended(says))}</p>;
+  const words = dueWords(path);
+  return <p>{bare ? `Still to write${words === '' ? '' : `: ${words}`}.` : upper(ended(says))}</p>;
 }
 
 /** One issue, what to write instead, and what would help as buttons; with `offers`, what each of them leads to is told too. */

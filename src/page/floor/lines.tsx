@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import './lines.css';
 import { upper } from '../../words.ts';
 import { Words } from './reading.tsx';
+import { RefitFiles } from './refit-files.tsx';
 import { dropRefit, goTo, notMade, progress, view, walk } from './state.ts';
 import { isMade, isOff } from './ticks.ts';
 import type { Stop } from './walk.ts';
@@ -61,6 +62,7 @@ function Refits() {
               <Words>{line}</Words>
             </p>
           ))}
+          <RefitFiles number={entry.number} />
         </div>
       ))}
       {asked ? (

@@ -1,5 +1,6 @@
 import { useId } from 'preact/hooks';
 import type { Refitted } from '../engine/refit.ts';
+import { look } from '../state/answer.ts';
 import { Words } from './reading.tsx';
 import { tape } from './words.ts';
 
@@ -52,6 +53,8 @@ function Moved({ refit }: { refit: Refitted }) {
   );
 }
 
+const hasBorder = (): boolean => look.value?.schedule.lines.some(({ name }) => /^(inner-)?border-/.test(name)) ?? false;
+
 const rowsLeft = (many: number): string => (many === 1 ? 'The one row that is left' : `All ${many} rows that are left`);
 
 function Over({ refit, onOver }: { refit: Refitted; onOver: (rows: number) => void }) {
@@ -101,6 +104,13 @@ export function Found({ refit, onOver }: { refit: Refitted; onOver: (rows: numbe
           each between its marks.
         </p>
       )}
+      {!stays && hasBorder() && (
+        <p>
+          The marks of the border stay where they are, beside the rows too: a border is not fitted again. It still ends
+          where it should; a repeat of it may stand a little before or behind the row beside it.
+        </p>
+      )}
+      {!stays && <p>Once you take them, the new marks can be saved and printed: All lines, at its end.</p>}
     </section>
   );
 }

@@ -3,9 +3,8 @@ import { useEffect } from 'preact/hooks';
 import { engine } from '../engine/client.ts';
 import { isDrawn, isMade, made, text } from '../state/answer.ts';
 import { base, chosen, tree } from '../state/job.ts';
-import type { SheetPicture } from './bench.ts';
 import { sheetPicture } from './sheets.ts';
-import { cut, cutWrong, sheet, shown, way } from './state.ts';
+import { cut, cutWrong, sheet, sheetSeen, shown, way } from './state.ts';
 
 /** Before a question that takes long is asked, or something is read out, the job must have stood still for so long, ms. */
 const QUIET = 400;
@@ -37,21 +36,19 @@ export function useCutView(): void {
   });
 }
 
-/** The sheet that is looked at as a picture, while it is of the job as it stands. */
-export function useSheetPicture() {
-  const picture = useSignal<SheetPicture | undefined>(undefined);
+/** Makes a picture of the sheet that is looked at. */
+export function useSheetPicture(): void {
   useSignalEffect(() => {
     const name = sheet.value;
     const file = isMade.value ? made.value?.files.get(name) : undefined;
     if (typeof file !== 'string') {
-      picture.value = undefined;
+      sheetSeen.value = undefined;
       return;
     }
     void sheetPicture(file).then((found) => {
-      if (sheet.value === name) picture.value = found;
+      if (sheet.value === name) sheetSeen.value = found;
     });
   });
-  return picture;
 }
 
 /** What is read out: the last that was said, once it has stood still for a while. */

@@ -4,8 +4,9 @@ import type { CutView } from '../engine/plan/cut.ts';
 import { type Inks, inksOf } from './inks.ts';
 import { paintLines, type Shown } from './paint-lines.ts';
 import { paintMeasure } from './paint-measure.ts';
-import { inPlan, type Onto, paintCut, paintWork } from './paint-work.ts';
+import { paintCut, paintWork } from './paint-work.ts';
 import { readingOf } from './reading.ts';
+import { inPlan, type Onto } from './regions.ts';
 import { type Snap, snapTo } from './snap.ts';
 import { type Margins, pinched, type Size, toPlan, toScreen, type View, wholeView, within, zoomed } from './view.ts';
 
@@ -14,6 +15,8 @@ export interface SheetPicture {
   picture: HTMLImageElement;
   across: number;
   along: number;
+  /** What is measured from on it, mm from its left upper corner. */
+  points: readonly Point[];
 }
 
 /** All that the drawing depends on but how it lies. */
@@ -44,7 +47,7 @@ export class Bench {
   private seen: Seen | undefined;
   private whole: View = { scale: 1, x: 0, y: 0 };
   private view: View = this.whole;
-  private snap: { of: Look; find: Snap } | undefined;
+  private snap: { of: Look | SheetPicture; find: Snap } | undefined;
   private frame = 0;
   private since = 0;
   private dirty = { work: false, lines: false };
@@ -143,8 +146,13 @@ export class Bench {
   aimAt(screen: Point, coarse = false): { at: Point; caught: boolean } {
     const at = this.toPlan(screen);
     const { look, sheet } = this.seen ?? {};
-    if (!look || sheet) return { at, caught: false };
-    if (this.snap?.of !== look) this.snap = { of: look, find: snapTo(look.drawing.regions, look.lines.points) };
+    const of = sheet ?? look;
+    if (!of) return { at, caught: false };
+    if (this.snap?.of !== of)
+      this.snap = {
+        of,
+        find: 'points' in of ? snapTo([], of.points) : snapTo(of.drawing.regions, of.lines.points),
+      };
     const caught = this.snap.find(at, CATCH[coarse ? 'coarse' : 'fine'] / this.view.scale);
     return caught ? { at: caught, caught: true } : { at, caught: false };
   }
@@ -176,11 +184,8 @@ export class Bench {
       }
     }
     this.dirty = { work: false, lines: false };
-    if (this.since > 0) {
-      performance.clearMeasures('plan');
-      performance.measure('plan', { start: this.since, end: performance.now() });
-      this.since = 0;
-    }
+    if (this.since > 0) timed(this.since);
+    this.since = 0;
   }
 
   private paintWork({ look, way, cut, sheet, shown }: Seen, inks: Inks): void {
@@ -191,7 +196,7 @@ export class Bench {
       onto.pen.fillRect(0, 0, sheet.across, sheet.along);
       onto.pen.drawImage(sheet.picture, 0, 0, sheet.across, sheet.along);
     } else if (look && way === 'cut' && cut) paintCut(onto, look, inks, cut, shown.bridges);
-    else if (look) paintWork(onto, look, inks, shown.bridges ? cut : undefined);
+    else if (look) paintWork(onto, look, shown.bridges && cut ? { cut, ink: inks.oxide } : undefined);
   }
 
   private clean(canvas: HTMLCanvasElement): Onto {
@@ -206,6 +211,17 @@ export class Bench {
     pen.clearRect(0, 0, width, height);
     return { pen, view: this.view, size: this.size, ratio };
   }
+}
+
+/** Leaves a measure of how long the plan took, once the browser has made the frame that it is in. */
+function timed(since: number): void {
+  const { port1, port2 } = new MessageChannel();
+  port1.onmessage = () => {
+    port1.close();
+    performance.clearMeasures('plan');
+    performance.measure('plan', { start: since, end: performance.now() });
+  };
+  port2.postMessage(undefined);
 }
 
 type Reach = Look['lines']['reach'];

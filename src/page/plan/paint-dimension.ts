@@ -1,7 +1,7 @@
 import type { Point } from '../../geometry/path.ts';
 import type { Dimension } from '../engine/plan/dimensions.ts';
 import type { Inks } from './inks.ts';
-import type { Onto } from './paint-work.ts';
+import type { Onto } from './regions.ts';
 import type { RoomFor } from './room-for.ts';
 import { HIGH, line, words } from './strokes.ts';
 import { toScreen } from './view.ts';

@@ -1,7 +1,7 @@
 import { writeTape } from '../../units/index.ts';
 import type { Look } from '../engine/look.ts';
 import type { Inks } from './inks.ts';
-import type { Onto } from './paint-work.ts';
+import type { Onto } from './regions.ts';
 import type { RoomFor } from './room-for.ts';
 import { HIGH, line, onScreen, words } from './strokes.ts';
 import { toScreen } from './view.ts';

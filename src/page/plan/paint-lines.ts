@@ -3,7 +3,7 @@ import type { Inks } from './inks.ts';
 import { drawDimension } from './paint-dimension.ts';
 import { drawGuides, drawMarks } from './paint-guides.ts';
 import { drawWalls } from './paint-walls.ts';
-import type { Onto } from './paint-work.ts';
+import type { Onto } from './regions.ts';
 import { RoomFor } from './room-for.ts';
 import { onScreen } from './strokes.ts';
 

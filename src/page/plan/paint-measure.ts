@@ -1,6 +1,6 @@
 import type { Point } from '../../geometry/path.ts';
 import type { Inks } from './inks.ts';
-import type { Onto } from './paint-work.ts';
+import type { Onto } from './regions.ts';
 import { line, onScreen, words } from './strokes.ts';
 import { toScreen } from './view.ts';
 

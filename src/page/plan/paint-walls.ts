@@ -1,7 +1,7 @@
 import type { Point } from '../../geometry/path.ts';
 import type { Look } from '../engine/look.ts';
 import type { Inks } from './inks.ts';
-import { inPlan, type Onto, trace } from './paint-work.ts';
+import { inPlan, type Onto, trace } from './regions.ts';
 import type { RoomFor } from './room-for.ts';
 import { HIGH, line, onScreen, words } from './strokes.ts';
 import { toScreen } from './view.ts';

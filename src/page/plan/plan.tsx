@@ -1,15 +1,18 @@
-import { useComputed, useSignalEffect } from '@preact/signals';
+import { effect, useComputed } from '@preact/signals';
 import { useEffect, useId, useRef } from 'preact/hooks';
 import type { Point } from '../../geometry/path.ts';
+import { IssueSaid, isDue } from '../fields/wrong.tsx';
 import { SeenNote } from '../parts/colours/seen-note.tsx';
-import { isDrawn, look } from '../state/answer.ts';
+import { isDrawn, issues, look } from '../state/answer.ts';
+import { tree } from '../state/job.ts';
 import { shownLook } from '../state/seen-as.ts';
+import { textAt } from '../state/tree.ts';
 import { jobNow, useCutView, useQuietly, useSheetPicture } from './asking.ts';
 import { Bench } from './bench.ts';
 import { listen } from './gestures.ts';
 import { doingOf, STEP } from './keys.ts';
 import './plan.css';
-import { aim, cut, isOpen, isWhole, measuring, shown, way } from './state.ts';
+import { aim, cut, isOpen, isWhole, measuring, sheetSeen, shown, way } from './state.ts';
 import { setPoint, TapeReading, tapeWords } from './tape.tsx';
 import { WhatIsSeen } from './under.tsx';
 
@@ -17,6 +20,27 @@ import { WhatIsSeen } from './under.tsx';
 const CROSS = 12;
 /** How far an arrow key moves the plan, pixels. */
 const SHIFT = 60;
+
+/** What lies there before there is a plan. */
+function NoPlan() {
+  const hasKind = textAt(tree.value, ['surface']) !== '';
+  return (
+    <div class="no-plan">
+      <p>{hasKind ? 'Your plan comes here, drawn to scale, once the measurements are in:' : 'Your plan comes here.'}</p>
+      {hasKind ? (
+        <ul>
+          {issues.value.filter(isDue).map((issue) => (
+            <li key={issue.says}>
+              <IssueSaid issue={issue} />
+            </li>
+          ))}
+        </ul>
+      ) : (
+        <p>First say on the card what you will paint, then what you measured. The plan is drawn anew as you type.</p>
+      )}
+    </div>
+  );
+}
 
 /** The plan as it lies on the bench. */
 export function Plan() {
@@ -27,7 +51,7 @@ export function Plan() {
   const bench = useRef<Bench>(undefined);
   /** Where the cross of the keys is, pixels of the stage. */
   const cross = useRef<Point>(undefined);
-  const picture = useSheetPicture();
+  useSheetPicture();
   useCutView();
 
   useEffect(() => {
@@ -73,18 +97,17 @@ export function Plan() {
     way: way.value,
     // What was cut of another job does not lie on this one.
     cut: cut.value?.of === jobNow() ? cut.value.view : undefined,
-    sheet: picture.value,
+    sheet: sheetSeen.value,
     measure: measuring.value,
     aim: aim.value,
   }));
-  useSignalEffect(() => {
-    bench.current?.show(seen.value);
-  });
+  // At once, not with the next frame as a signal effect of a component would: the plan is painted in that frame already.
+  useEffect(() => effect(() => bench.current?.show(seen.value)), []);
   useEffect(() => {
-    // Points that were set belong to the plan they were set on.
+    // Points that were set belong to what they were set on.
     if (measuring.value) measuring.value = [];
     aim.value = undefined;
-  }, [look.value]);
+  }, [look.value, sheetSeen.value]);
 
   const startMeasuring = (): void => {
     measuring.value = measuring.value ? undefined : [];
@@ -162,13 +185,14 @@ export function Plan() {
             <canvas ref={work} />
             <canvas ref={lines} />
           </div>
+          {!seenNow && <NoPlan />}
         </div>
         <TapeReading />
       </div>
       <div class="under">
         <SeenNote />
         <div class="moves">
-          <button type="button" onClick={() => bench.current?.zoom(STEP, bench.current.middle)}>
+          <button type="button" disabled={!seenNow} onClick={() => bench.current?.zoom(STEP, bench.current.middle)}>
             Closer
           </button>
           <button
@@ -181,7 +205,12 @@ export function Plan() {
           <button type="button" disabled={isWhole.value} onClick={() => change(() => bench.current?.toWhole())}>
             Whole floor
           </button>
-          <button type="button" aria-pressed={measuring.value !== undefined} onClick={startMeasuring}>
+          <button
+            type="button"
+            disabled={!seenNow}
+            aria-pressed={measuring.value !== undefined}
+            onClick={startMeasuring}
+          >
             Measure
           </button>
           <button

@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import type { Point } from '../../geometry/path.ts';
 import type { CutView } from '../engine/plan/cut.ts';
+import type { SheetPicture } from './bench.ts';
 
 /** What is shown over the work, as ticked. */
 export const KINDS = ['guides', 'marks', 'numbers', 'walls', 'bridges'] as const;
@@ -17,6 +18,8 @@ export const shown = signal<Record<Kind, boolean>>({
 export const way = signal<'painted' | 'cut'>('painted');
 /** File name of the sheet that is looked at; the whole floor where there is none. */
 export const sheet = signal('');
+/** That sheet as a picture, while it is of the job as it stands. */
+export const sheetSeen = signal<SheetPicture | undefined>(undefined);
 
 /** The work as it is cut, once it was asked for, and the job it is of. */
 export const cut = signal<{ of: string; view: CutView } | undefined>(undefined);

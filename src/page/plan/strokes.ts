@@ -1,6 +1,6 @@
 import type { Point } from '../../geometry/path.ts';
 import type { Inks } from './inks.ts';
-import { type Onto, trace } from './paint-work.ts';
+import { type Onto, trace } from './regions.ts';
 
 const FONT = '500 13px Barlow, system-ui, sans-serif';
 /** How high a line of words is, pixels. */

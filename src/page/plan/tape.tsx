@@ -1,7 +1,7 @@
 import type { Point } from '../../geometry/path.ts';
 import { look } from '../state/answer.ts';
 import { bothWays, type Reading, readingOf } from './reading.ts';
-import { aim, measuring } from './state.ts';
+import { aim, measuring, sheetSeen } from './state.ts';
 
 /** Sets the next point with the tape; a third begins anew. */
 export function setPoint(point: Point): void {
@@ -31,9 +31,10 @@ export function tapeWords(): string {
   if (reading) return `${reading.length} from point to point, ${reading.across} across, ${reading.along} along`;
   const [cross] = ends();
   if (!cross) return '';
-  const { work } = seen.drawing;
+  const on = sheetSeen.value;
+  const work = on ? { left: 0, bottom: on.along } : seen.drawing.work;
   const [left, near] = [cross[0] - work.left, work.bottom - cross[1]].map((mm) => bothWays(mm, seen.job));
-  return `Cross ${left} from the left edge, ${near} from the near edge${aim.value?.caught ? ', on the drawing' : ''}`;
+  return `Cross ${left} from the left edge, ${near} from the ${on ? 'lower' : 'near'} edge${aim.value?.caught ? ', on the drawing' : ''}`;
 }
 
 /** What the tape shows between the two points. */

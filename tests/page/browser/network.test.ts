@@ -1,6 +1,6 @@
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { deflateRawSync } from 'node:zlib';
+import { deflateSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { drawn, filesMade, servedByCommand, useBrowser } from './opened.ts';
@@ -142,7 +142,7 @@ test('served on the loopback address, it asks for its own files alone', async ()
 });
 
 /** A job in a link, packed by zlib. */
-const link = (text: string): string => `#job=${deflateRawSync(text).toString('base64url')}`;
+const link = (text: string): string => `#job=${deflateSync(text).toString('base64url')}`;
 
 const HOSTILE: Record<string, string> = {
   'not packed': '#job=%3Cscript%3Ewindow.ran%20%3D%20true%3C/script%3E',

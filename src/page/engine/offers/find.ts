@@ -36,8 +36,9 @@ export async function findOffers(
   goesOn: GoesOn,
 ): Promise<Offer[] | undefined> {
   const at = (path: Path) => valueAt(tree, path);
-  const attempt = (changes: readonly Change[]): Promise<Result<AnyFitted>> =>
-    fitAny(writeJob('', changed(tree, changes)), 'the job', 1, assets);
+  const attempt = (changes: readonly Change[], why: boolean): Promise<Result<AnyFitted>> =>
+    fitAny(writeJob('', changed(tree, changes)), 'the job', 1, assets, why);
+  const lands: Attempt = (changes) => attempt(changes, false);
   const offers: Offer[] = [];
 
   const offer = (trial: Trial, issue: number, result: Result<AnyFitted>): void => {
@@ -54,12 +55,12 @@ export async function findOffers(
     const job = read.ok ? read.value : undefined;
     const limits = !job ? [] : issues[number]!.code === 'fit/room' ? narrower(job, at) : limitsOf(job, at);
     for (const limit of limits) {
-      const found = await letOut(limit, attempt, goesOn);
+      const found = await letOut(limit, lands, goesOn);
       if (found === 'stop') return undefined;
       if (found) offer(found.trial, number, found.result);
     }
     if (offers.length === 0) {
-      const pair = await letOutPairs(limits, attempt, goesOn);
+      const pair = await letOutPairs(limits, lands, goesOn);
       if (pair === 'stop') return undefined;
       for (const { trial, result } of pair) offer(trial, number, result);
     }
@@ -69,7 +70,7 @@ export async function findOffers(
     if (issue.code.startsWith('fit/') && offers.length > 0) continue;
     for (const trial of trialsOf(issue, at)) {
       if (!(await goesOn())) return undefined;
-      const result = await attempt(trial.changes);
+      const result = await attempt(trial.changes, true);
       const helps = result.ok || (!result.issues.some((one) => same(one, issue)) && isLess(result.issues, issues));
       if (helps) offer(trial, number, result);
     }

@@ -18,21 +18,44 @@ export interface CutView {
   bridges: Region[];
 }
 
-const keyOf = ({ element, part, at }: Region): string => `${element} ${part} ${at.join(' ')}`;
+/** The places of a region: x0, y0, x1, y1, … */
+function placesOf({ at }: Region): { x: number; y: number; key: string }[] {
+  const places: { x: number; y: number; key: string }[] = [];
+  for (let n = 0; n < at.length; n += 2) places.push({ x: at[n]!, y: at[n + 1]!, key: `${at[n]} ${at[n + 1]}` });
+  return places;
+}
 
-/** What of the shapes as drawn is no window. Shapes are told apart by where they stand; one that has no fellow there has no bridges. */
-async function between(whole: Drawing, windows: readonly Region[]): Promise<Region[]> {
+const kindOf = ({ element, part }: Region): string => `${element} ${part}`;
+
+/** Windows by what they are of and where they stand, as their numbers. */
+function standing(windows: readonly Region[]): Map<string, number[]> {
+  const found = new Map<string, number[]>();
+  for (const [number, window] of windows.entries())
+    for (const { key } of placesOf(window)) {
+      const place = `${kindOf(window)} ${key}`;
+      found.set(place, [...(found.get(place) ?? []), number]);
+    }
+  return found;
+}
+
+/** What of the shapes as drawn is no window. A shape may be cut otherwise at some of its places; each such way is a region of its own. */
+export async function bridgesBetween(whole: readonly Region[], windows: readonly Region[]): Promise<Region[]> {
   const { subtract } = await loadBooleans();
-  const standing = new Map<string, Piece[]>();
-  for (const window of windows) {
-    const key = keyOf(window);
-    standing.set(key, [...(standing.get(key) ?? []), ...window.pieces]);
-  }
-  return whole.regions.flatMap((region): Region[] => {
-    const open = standing.get(keyOf(region));
-    if (!open || JSON.stringify(open) === JSON.stringify(region.pieces)) return [];
-    const pieces = subtract(region.pieces, open);
-    return pieces.length > 0 ? [{ ...region, pieces }] : [];
+  const there = standing(windows);
+  return whole.flatMap((region): Region[] => {
+    const ways = new Map<string, { numbers: number[]; at: number[] }>();
+    for (const { x, y, key } of placesOf(region)) {
+      const numbers = there.get(`${kindOf(region)} ${key}`) ?? [];
+      const way = ways.get(numbers.join(' '));
+      if (way) way.at.push(x, y);
+      else ways.set(numbers.join(' '), { numbers, at: [x, y] });
+    }
+    return [...ways.values()].flatMap(({ numbers, at }): Region[] => {
+      const open = numbers.flatMap((number): Piece[] => windows[number]!.pieces);
+      if (JSON.stringify(open) === JSON.stringify(region.pieces)) return [];
+      const pieces = subtract(region.pieces, open);
+      return pieces.length > 0 ? [{ ...region, pieces, at: new Float64Array(at) }] : [];
+    });
   });
 }
 
@@ -41,7 +64,7 @@ async function view(job: Job, draw: (finish: Finish) => Promise<Result<Drawing>>
   const [met, cut] = [await draw(whole), await draw(bridged)];
   if (!met.ok) return met;
   if (!cut.ok) return cut;
-  return good({ windows: cut.value.regions, bridges: await between(met.value, cut.value.regions) });
+  return good({ windows: cut.value.regions, bridges: await bridgesBetween(met.value.regions, cut.value.regions) });
 }
 
 /** The windows and bridges of the layout that is chosen, counted from 0; the last of them where there are fewer. */

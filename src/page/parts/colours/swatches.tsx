@@ -38,7 +38,9 @@ function TakeOut({ name, done }: { name: string; done(): void }) {
       <p>
         {name} is in {where.join(', and in ')}.
       </p>
-      <label for={`${id}-instead`}>Paint that in</label>{' '}
+      <label for={`${id}-instead`}>
+        Paint that in<span class="unseen">, in the place of {name}</span>
+      </label>{' '}
       <select
         id={`${id}-instead`}
         value={instead.value}
@@ -112,7 +114,9 @@ function Swatch({ name }: { name: string }) {
     <li class="dab">
       <span class="paint" style={{ background: hex }} aria-hidden="true" />
       <div class="field">
-        <label for={`${id}-name`}>Name</label>
+        <label for={`${id}-name`}>
+          Name<span class="unseen"> of the paint {name}</span>
+        </label>
         <input
           id={`${id}-name`}
           type="text"

@@ -53,7 +53,12 @@ export function Ways() {
             <li key={at}>
               {way && <WorkDrawn palette={job.palette} colours={way.colours} says={saysColours(way.colours, parts)} />}
               <div>
-                <Line path={[...PATH, at, 'name']} label="Called" example="Winter" stays={true} />
+                <Line
+                  path={[...PATH, at, 'name']}
+                  label={`Colours ${at + 2} are called`}
+                  example="Winter"
+                  stays={true}
+                />
                 {way && <p class="usual">{saysColours(way.colours, parts)}</p>}
                 {weak(called) && <p class="usual">{weak(called)}</p>}
                 <div class="acts">

@@ -1,5 +1,20 @@
 import { useRef, useState } from 'preact/hooks';
 
+/** On a narrow screen what stands side by side on paper stands one below the other. What is printed and what is saved know nothing of it. */
+const NARROW = `<style>
+@media screen {
+  table { display: block; max-width: 100%; overflow-x: auto; }
+  .figure svg { max-width: 100%; height: auto; }
+}
+@media screen and (max-width: 40rem) {
+  .tall .beside.left, .beside.right, .care dl { display: block; }
+  .rows, .wide .left > .lists { columns: 1; }
+  section.half { display: block; width: auto; margin-right: 0; }
+  .care dt { margin-top: 2mm; white-space: normal; }
+  .tick .n { white-space: normal; }
+}
+</style>`;
+
 /** The job sheet as it stands in its file, to read and to print. It has no scripts and stands apart from the page. */
 export function JobSheet({ html }: { html: string }) {
   const frame = useRef<HTMLIFrameElement>(null);
@@ -19,7 +34,7 @@ export function JobSheet({ html }: { html: string }) {
         tabIndex={isRead ? 0 : -1}
         title="Job sheet"
         sandbox="allow-same-origin allow-modals"
-        srcdoc={html}
+        srcdoc={html.replace('</head>', () => `${NARROW}</head>`)}
       />
     </>
   );

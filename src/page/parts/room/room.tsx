@@ -9,6 +9,7 @@ import { Part } from '../part.tsx';
 import { Cloth } from './cloth.tsx';
 import { Example } from './example.tsx';
 import { KindOfWork } from './kind.tsx';
+import { OtherSystem } from './other-system.tsx';
 import { Floor, Rug } from './rug.tsx';
 import { Runner } from './runner.tsx';
 import { Stairs } from './stairs.tsx';
@@ -40,7 +41,8 @@ export function Room() {
             <Line path={['title']} label="What you call it" example="Back passage" />
             <Choice
               path={['units']}
-              label="A number without a unit is in"
+              label="Your tape is in"
+              says={<p>Plan and marks come in it too, and so does a number without a unit.</p>}
               options={[
                 ['in', 'inches'],
                 ['cm', 'centimetres'],
@@ -48,6 +50,7 @@ export function Room() {
               ]}
             />
           </div>
+          <OtherSystem />
           <p class="plainly">
             Write lengths as you would on paper: 12' 6 3/8", 12 ft 6 3/8 in, 150.4 cm or 3 m. Each is read back in
             inches and in millimetres.
