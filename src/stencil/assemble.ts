@@ -175,7 +175,8 @@ export function assemble(
   const sheets: Bare[] = [];
   for (const { orbit, passes } of scheme.sheets) {
     const laid = layBlocks(passes, tiling, scheme.classes);
-    const used = new Set(laid.flatMap(({ spots }) => spots.map(({ kind, i, j }) => spotKey(kind, i, j))));
+    const used = new Set<number>();
+    for (const block of laid) for (const { kind, i, j } of block.spots) used.add(spotKey(kind, i, j));
     const spots = windowsOf(pattern, scheme, orbit, tiling.nx, tiling.ny).filter(({ kind, i, j }) =>
       used.has(spotKey(kind, i, j)),
     );

@@ -5,11 +5,11 @@ import { type Spot, spotKey } from './patch.ts';
 import { type Member, onFloor, type Pattern } from './share.ts';
 import { bestStart, blockOf, type Cells, type Tiling } from './tiles.ts';
 
-/** Pieces of one member that a sheet reaches in one way, as the sheet sees them. */
+/** Pieces of one member that a sheet reaches in one way, as the sheet sees them: those of class `first`. */
 export interface Pass {
   member: Member;
   reach: Reach;
-  spots: Spot[];
+  first: number;
   cells: Cells;
 }
 
@@ -21,25 +21,32 @@ export interface Laid {
   spots: Spot[];
 }
 
+/** The pieces of a pass, one after another; the same object each time, since there may be hundreds of thousands. */
+function* spotsOf({ member, reach, first }: Omit<Pass, 'cells'>, classes: Classes): Generator<Readonly<Spot>> {
+  const back: { from: number; di: number; dj: number }[] = [];
+  for (const [from, { kind, di, dj }] of reach.shift.to.entries()) back[kind] = { from, di, dj };
+  const spot: Spot = { kind: 0, i: 0, j: 0 };
+  for (const { kind, i, j } of member.spots) {
+    const { from, di, dj } = back[kind]!;
+    spot.kind = from;
+    spot.i = i - di - reach.s;
+    spot.j = j - dj - reach.t;
+    if (classOf(classes, spot.kind, spot.i, spot.j) === first) yield spot;
+  }
+}
+
 /** Everything one sheet has to paint, class by class and member by member. */
-export function passesOf(pattern: Pattern, classes: Classes, orbit: Orbit): Pass[] {
-  return orbit.reaches.flatMap((reach) =>
+export function passesOf(pattern: Pattern, classes: Classes, { first, reaches }: Orbit): Pass[] {
+  return reaches.flatMap((reach) =>
     pattern.members.flatMap((member): Pass[] => {
-      const back = new Map(reach.shift.to.map(({ kind, di, dj }, from) => [kind, { from, di, dj }]));
-      const spots = member.spots.flatMap(({ kind, i, j }): Spot[] => {
-        const { from, di, dj } = back.get(kind)!;
-        const spot = { kind: from, i: i - di - reach.s, j: j - dj - reach.t };
-        return classOf(classes, spot.kind, spot.i, spot.j) === orbit.first ? [spot] : [];
-      });
-      if (spots.length === 0) return [];
       const cells = { left: Infinity, right: -Infinity, top: Infinity, bottom: -Infinity };
-      for (const { i, j } of spots) {
+      for (const { i, j } of spotsOf({ member, reach, first }, classes)) {
         cells.left = Math.min(cells.left, i);
         cells.right = Math.max(cells.right, i);
         cells.top = Math.min(cells.top, j);
         cells.bottom = Math.max(cells.bottom, j);
       }
-      return [{ member, reach, spots, cells }];
+      return cells.left > cells.right ? [] : [{ member, reach, first, cells }];
     }),
   );
 }
@@ -52,13 +59,16 @@ export const countPlacements = (passes: Pass[], tiling: Tiling, classes: Classes
 export function layBlocks(passes: Pass[], tiling: Tiling, classes: Classes): Laid[] {
   return passes.flatMap((pass) => {
     const { s, t } = bestStart(tiling, classes, pass.cells);
-    const blocks = new Map<string, Laid>();
-    for (const spot of pass.spots) {
+    const blocks = new Map<number, Laid>();
+    for (const spot of spotsOf(pass, classes)) {
       const at = blockOf(tiling, s, t, spot.i, spot.j);
-      const key = `${at.i} ${at.j}`;
-      const laid = blocks.get(key) ?? { pass, s: at.i, t: at.j, spots: [] };
+      const key = spotKey(0, at.i, at.j);
+      let laid = blocks.get(key);
+      if (!laid) {
+        laid = { pass, s: at.i, t: at.j, spots: [] };
+        blocks.set(key, laid);
+      }
       laid.spots.push({ kind: spot.kind, i: spot.i - at.i, j: spot.j - at.j });
-      blocks.set(key, laid);
     }
     return [...blocks.values()].sort((a, b) => a.t - b.t || a.s - b.s);
   });

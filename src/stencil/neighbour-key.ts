@@ -15,7 +15,7 @@ export interface Neighbourhood {
   nx: number;
   ny: number;
   /** `spotKey` of every window of the sheet. */
-  own: Set<string>;
+  own: Set<number>;
   laid: Laid[];
   windows: Cut[];
   windowsBox: Box;

@@ -75,7 +75,12 @@ export function makePatch(x: Axis, y: Axis, placed: Placed[]): Patch {
   return { x, y, kinds, spots };
 }
 
-export const spotKey = (kind: number, i: number, j: number): string => `${kind} ${i} ${j}`;
+/** Cells are counted from the first, and a floor has fewer than half so many each way. */
+const CELLS = 2 ** 18;
+
+/** One number for a spot, unlike that of every other. */
+export const spotKey = (kind: number, i: number, j: number): number =>
+  (kind * CELLS + i + CELLS / 2) * CELLS + j + CELLS / 2;
 
 const backwards = (axis: Axis): Axis => ({ ...axis, start: -axis.start - axis.pitch });
 

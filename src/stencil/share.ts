@@ -25,7 +25,7 @@ export interface Member {
   pitch: Point;
   spots: Spot[];
   /** `spotKey` of every spot. */
-  known: Set<string>;
+  known: Set<number>;
 }
 
 /** Areas painted through the same sheets: one pattern of kinds in cells, and where it lies. */
@@ -119,12 +119,11 @@ export function shareSheets(areas: Area[], book: ShapeBook): Pattern[] {
     );
     if (joined) continue;
     const { x, y, kinds, spots } = area.patch;
-    const mirror = mirroredPatch(area.patch, book);
-    const mirrorOf = patterns.find(
-      (pattern) =>
-        pattern.members[0]!.area.family === area.family &&
-        TURNS.some((turn) => inPattern(pattern, turnedBack(mirror, turn, book)) !== undefined),
-    );
+    const akin = patterns.filter((pattern) => pattern.members[0]!.area.family === area.family);
+    const mirror = akin.length > 0 ? mirroredPatch(area.patch, book) : undefined;
+    const mirrorOf =
+      mirror &&
+      akin.find((pattern) => TURNS.some((turn) => inPattern(pattern, turnedBack(mirror, turn, book)) !== undefined));
     patterns.push({
       ...(mirrorOf ? { mirrorOf } : {}),
       x,

@@ -157,10 +157,13 @@ export function lettering(face: Face): Lettering {
     const start = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
     const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
     let outlines = '';
+    let from: Parameters<GlyphText['textAt']>[2];
     for (const { glyph, at } of glyphs) {
       const shape = remember(shapes, `${glyph.index} ${size} ${turn}`, () => drawn(glyph, size, turn));
       const along = (start + at) * size;
-      outlines += shape.textAt(hundredths(x + along * cos), hundredths(y + along * sin));
+      const set = shape.textAt(hundredths(x + along * cos), hundredths(y + along * sin), from);
+      outlines += set.text;
+      from = set.from;
     }
     return outlines;
   }

@@ -2,6 +2,9 @@ import { beside, closedSteps, type Step } from './steps.ts';
 
 export type Spot = readonly [x: number, y: number];
 
+/** Where an outline begins, in hundredths. */
+type Start = readonly [x: number, y: number];
+
 /** Labels are written to 0.01 mm: they are read, not cut. */
 const PER_MM = 100;
 
@@ -73,14 +76,21 @@ export class GlyphText {
     this.mirrored = spots.length === 2 ? [2 * this.at[0] - handleX, 2 * this.at[1] - handleY] : undefined;
   }
 
-  /** Path text with the glyph's origin at this place, in hundredths. */
-  textAt(x: number, y: number): string {
+  /**
+   * Path text with the glyph's origin at this place, in hundredths.
+   * @param from where the outline before it began, if it follows one; it is then written from there
+   */
+  textAt(x: number, y: number, from?: Start): { text: string; from: Start | undefined } {
     let text = '';
+    let before = from;
     for (const contour of this.contours) {
+      const start: Start = [x + contour.x, y + contour.y];
       contour.tail ??= closedSteps(contour.steps, short, contour.end[0] === contour.x && contour.end[1] === contour.y);
-      text += `M${beside([x + contour.x, y + contour.y], short)}${contour.tail}`;
+      const step = before ? ([start[0] - before[0], start[1] - before[1]] as const) : start;
+      text += `${before ? 'm' : 'M'}${beside(step, short)}${contour.tail}`;
+      before = start;
     }
-    return text;
+    return { text, from: before };
   }
 
   private step(step: Step): void {

@@ -7,8 +7,8 @@ import type { Row } from './row.ts';
 
 /** Share of a file that may be left to save. */
 const LIMIT = 0.02;
-/** Decimals of a millimetre that the files are written with. */
-const DECIMALS = 3;
+/** Decimals of a millimetre that the stencils are tidied with. */
+const DECIMALS = 4;
 
 /**
  * The same drawing as small as svgo makes it, gone over until nothing more is saved. Kept are what a reader of the file looks at: ids, data attributes, every window a path of its own,

@@ -10,21 +10,25 @@ const STRAIGHT = 0.005;
  * They may begin at different corners and run opposite ways. Infinity when they are not the same kind of outline.
  */
 export function apart(one: Outline, other: Outline): number {
-  if (cornerCount(one) === cornerCount(other)) return apartAsDrawn(one, other);
-  const [a, b] = [withoutIdleCorners(one), withoutIdleCorners(other)];
-  return cornerCount(a) === cornerCount(b) ? apartAsDrawn(a, b) : Infinity;
+  // Of copies, the outlines that they are copies of are compared where the copies lie.
+  const [a, b] = [one.copyOf ?? one, other.copyOf ?? other];
+  const [[ax, ay], [bx, by]] = [one.by ?? [0, 0], other.by ?? [0, 0]];
+  if (cornerCount(a) === cornerCount(b)) return apartAsDrawn(a, b, bx - ax, by - ay);
+  const [c, d] = [withoutIdleCorners(a), withoutIdleCorners(b)];
+  return cornerCount(c) === cornerCount(d) ? apartAsDrawn(c, d, bx - ax, by - ay) : Infinity;
 }
 
-function apartAsDrawn(one: Outline, other: Outline): number {
+/** How far apart two outlines are when the other is moved by `x`, `y`. */
+function apartAsDrawn(one: Outline, other: Outline, x: number, y: number): number {
   const n = cornerCount(one);
-  const [x, y] = [one.corners[0]!, one.corners[1]!];
+  const first = [one.corners[0]!, one.corners[1]!] as const;
   let least = Infinity;
   for (let start = 0; start < n; start++) {
-    const dx = other.corners[2 * start]! - x;
-    const dy = other.corners[2 * start + 1]! - y;
+    const dx = other.corners[2 * start]! + x - first[0];
+    const dy = other.corners[2 * start + 1]! + y - first[1];
     if (Math.abs(dx) > REACH || Math.abs(dy) > REACH) continue;
     for (const way of [1, -1] as const) {
-      const far = farthest(one, other, start, way, least);
+      const far = farthest(one, other, x, y, start, way, least);
       if (far < least) least = far;
     }
   }
@@ -32,8 +36,21 @@ function apartAsDrawn(one: Outline, other: Outline): number {
 }
 
 /** Farthest partner when corner 0 goes with corner `start` and both run on, or the other runs back. Stops early beyond `least`. */
-function farthest(one: Outline, other: Outline, start: number, way: 1 | -1, least: number): number {
+function farthest(
+  one: Outline,
+  other: Outline,
+  x: number,
+  y: number,
+  start: number,
+  way: 1 | -1,
+  least: number,
+): number {
   const n = cornerCount(one);
+  const between = (a: Float64Array, at: number, b: Float64Array, to: number): number => {
+    const dx = a[at]! - b[to]! - x;
+    const dy = a[at + 1]! - b[to + 1]! - y;
+    return Math.sqrt(dx * dx + dy * dy);
+  };
   let far = 0;
   for (let i = 0; i < n; i++) {
     const j = (((start + way * i) % n) + n) % n;
@@ -48,12 +65,6 @@ function farthest(one: Outline, other: Outline, start: number, way: 1 | -1, leas
     far = Math.max(far, between(one.handles, 4 * i + 2, other.handles, 4 * side + into));
   }
   return far;
-}
-
-function between(a: Float64Array, at: number, b: Float64Array, to: number): number {
-  const dx = a[at]! - b[to]!;
-  const dy = a[at + 1]! - b[to + 1]!;
-  return Math.sqrt(dx * dx + dy * dy);
 }
 
 /** The same outline without corners that lie on the straight line between their neighbours. */

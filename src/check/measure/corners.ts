@@ -1,37 +1,24 @@
+import Flatbush from 'flatbush';
 import type { Outline } from '../read/outline.ts';
-
-const SQUARE = 1;
-const square = (column: number, row: number): number => column * 0x1000000 + row;
 
 /** Finds outlines by where their corners lie. */
 export class Corners {
-  readonly outlines: readonly Outline[];
-  private readonly squares = new Map<number, number[]>();
+  private readonly index: Flatbush | undefined;
 
-  constructor(outlines: readonly Outline[]) {
-    this.outlines = outlines;
-    outlines.forEach(({ corners }, index) => {
-      for (let i = 0; i < corners.length; i += 2) {
-        const key = square(Math.floor(corners[i]! / SQUARE), Math.floor(corners[i + 1]! / SQUARE));
-        const here = this.squares.get(key);
-        if (here === undefined) this.squares.set(key, [index]);
-        else if (here.at(-1) !== index) here.push(index);
-      }
-    });
+  constructor(readonly outlines: readonly Outline[]) {
+    if (outlines.length === 0) return;
+    this.index = new Flatbush(outlines.length);
+    for (const { frame } of outlines) this.index.add(frame.left, frame.top, frame.right, frame.bottom);
+    this.index.finish();
   }
 
-  /** Outlines that have a corner within a distance of a point; the distance is less than one square. */
+  /** Outlines that have a corner within a distance of a point, in the order given. */
   at(x: number, y: number, within: number): Outline[] {
-    const found: Outline[] = [];
-    for (let column = Math.floor((x - within) / SQUARE); column <= Math.floor((x + within) / SQUARE); column++) {
-      for (let row = Math.floor((y - within) / SQUARE); row <= Math.floor((y + within) / SQUARE); row++) {
-        for (const index of this.squares.get(square(column, row)) ?? []) {
-          const outline = this.outlines[index]!;
-          if (!found.includes(outline) && hasCorner(outline, x, y, within)) found.push(outline);
-        }
-      }
-    }
-    return found;
+    const near = this.index?.search(x - within, y - within, x + within, y + within) ?? [];
+    return near
+      .sort((a, b) => a - b)
+      .map((index) => this.outlines[index]!)
+      .filter((outline) => hasCorner(outline, x, y, within));
   }
 }
 

@@ -8,7 +8,7 @@ import type { Template } from '../read/template.ts';
 import { EXCHANGED, exchangeAbout, isShared } from './exchanged.ts';
 import { centre } from './finder.ts';
 import { centredFrame, frameOf } from './frame.ts';
-import { gatherKinds, type Kinds, type Period } from './kinds.ts';
+import { gatherKinds, type Kinds, type Period, stepKey } from './kinds.ts';
 import { MIRROR_ACROSS, MIRROR_ALONG } from './move.ts';
 import { type Agreement, agreement, isField, Pattern } from './pattern.ts';
 import { proveRepeating, type Repeating } from './repeating.ts';
@@ -141,7 +141,7 @@ async function accountFor(pieces: Painted[], layout: LayoutFile, template: Templ
     const left = odd.filter((piece) => {
       const found = kinds.find(piece.part, piece.outline);
       if (!found) return true;
-      found.kind.drawn.set(`${found.i},${found.j}`, piece);
+      found.kind.drawn.set(stepKey(found.i, found.j), piece);
       return false;
     });
     const next = await proveRepeating(kinds, left, window, lap);

@@ -17,13 +17,20 @@ export interface Kind {
   /** One of them, whole. */
   outline: Outline;
   at: readonly [x: number, y: number];
-  /** Those that are drawn whole, by how many periods they lie from the first: `2,-1`. */
-  drawn: Map<string, Painted>;
+  /** Those that are drawn whole, by how many periods they lie from the first, as `stepKey` has it. */
+  drawn: Map<number, Painted>;
   /** The farthest that one of them lies from where the period puts it, mm. */
   off: number;
 }
 
-export const stepKey = (i: number, j: number): string => `${i},${j}`;
+/** More periods than a work has either way. */
+const STEPS = 2 ** 21;
+
+/** One number for so many periods across and along. */
+export const stepKey = (i: number, j: number): number => i * STEPS + j;
+
+/** The key of the place one period on. */
+export const onwardKey = (key: number, way: 'across' | 'along'): number => key + (way === 'across' ? STEPS : 1);
 
 /** Centres of two pieces farther from each other than this are never taken for the same place, mm. */
 const REACH = 0.6;

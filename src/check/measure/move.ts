@@ -1,4 +1,4 @@
-import { makeOutline, type Outline } from '../read/outline.ts';
+import { makeOutline, type Outline, shiftOutline } from '../read/outline.ts';
 
 /** x' = a x + b y + e, y' = c x + d y + f, lengths in mm. Quarter turns, mirrors and shifts only, so that sizes stay. */
 export type Move = readonly [a: number, b: number, c: number, d: number, e: number, f: number];
@@ -25,8 +25,23 @@ export const movePoint = ([a, b, c, d, e, f]: Move, x: number, y: number): [numb
   c * x + d * y + f,
 ];
 
-export function moveOutline(outline: Outline, move: Move): Outline {
-  return makeOutline(moveAll(outline.corners, move), moveAll(outline.handles, move));
+/** Outlines turned and mirrored about 0, 0, by what was done with them. */
+const turned = new WeakMap<Outline, Map<string, Outline>>();
+
+/** An outline moved. What copies of one outline have in common is worked out once. */
+export function moveOutline(outline: Outline, [a, b, c, d, e, f]: Move): Outline {
+  const own = outline.copyOf ?? outline;
+  const [x, y] = outline.by ?? [0, 0];
+  const known = turned.get(own) ?? new Map<string, Outline>();
+  turned.set(own, known);
+  const key = `${a} ${b} ${c} ${d}`;
+  let found = known.get(key);
+  if (!found) {
+    const turn: Move = [a, b, c, d, 0, 0];
+    found = makeOutline(moveAll(own.corners, turn), moveAll(own.handles, turn));
+    known.set(key, found);
+  }
+  return shiftOutline(found, a * x + b * y + e, c * x + d * y + f);
 }
 
 function moveAll(values: Float64Array, [a, b, c, d, e, f]: Move): Float64Array {

@@ -1,5 +1,5 @@
 import { centre } from './finder.ts';
-import { type Kind, stepKey } from './kinds.ts';
+import { onwardKey } from './kinds.ts';
 import type { Repeating } from './repeating.ts';
 import type { Way } from './symmetry.ts';
 
@@ -18,16 +18,11 @@ export function onward({ kinds, lost }: Repeating, way: Way): Onward {
   let [pairs, sum] = [0, 0];
   for (const { drawn } of kinds) {
     for (const [key, piece] of drawn) {
-      const next = nextTo(drawn, key, way);
+      const next = drawn.get(onwardKey(key, way));
       if (!next) continue;
       pairs += 1;
       sum += centre(next.outline.frame)[axis] - centre(piece.outline.frame)[axis];
     }
   }
   return { pairs, mean: pairs > 0 ? sum / pairs : 0, lost: lost.length };
-}
-
-function nextTo(drawn: Kind['drawn'], key: string, way: Way) {
-  const [i, j] = key.split(',').map(Number) as [number, number];
-  return drawn.get(way === 'across' ? stepKey(i + 1, j) : stepKey(i, j + 1));
 }

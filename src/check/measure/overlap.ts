@@ -1,3 +1,4 @@
+import Flatbush from 'flatbush';
 import type { Frame, Outline } from '../read/outline.ts';
 import type { Painted } from '../read/plan.ts';
 import { loadClipping, type Polygons } from './clipping.ts';
@@ -40,16 +41,27 @@ export interface Two {
 export function* everyTwo(painted: readonly Painted[], reach: number, tooMany: () => void): Generator<Two> {
   const shapes = shapesOf(painted).sort((a, b) => a.frame.left - b.frame.left);
   const copies = new Copies();
-  let open: Shape[] = [];
-  for (const shape of shapes) {
-    open = open.filter(({ frame }) => frame.right > shape.frame.left - reach);
-    for (const other of open) {
+  const index = indexOf(shapes);
+  if (!index) return;
+  for (const [at, shape] of shapes.entries()) {
+    const { left, top, right, bottom } = shape.frame;
+    const by = Math.max(reach, 0);
+    const near = index.search(left - by, top - by, right + by, bottom + by, (other) => other < at);
+    for (const number of near.sort((a, b) => a - b)) {
+      const other = shapes[number]!;
       if (!overlaps(shape.frame, other.frame, -reach) || copies.seen(shape, other)) continue;
       if (copies.count > MOST_PAIRS) return tooMany();
       yield { one: shape, other, polygons: [copies.polygons(shape), copies.polygons(other)] };
     }
-    open.push(shape);
   }
+}
+
+function indexOf(shapes: readonly Pick<Shape, 'frame'>[]): Flatbush | undefined {
+  if (shapes.length === 0) return undefined;
+  const index = new Flatbush(shapes.length);
+  for (const { frame } of shapes) index.add(frame.left, frame.top, frame.right, frame.bottom);
+  index.finish();
+  return index;
 }
 
 export const saysTwo = ({ one, other }: Two): string =>
@@ -95,9 +107,14 @@ function shapesOf(painted: readonly Painted[]): Shape[] {
       shapes.push({ element: piece.element, part: piece.part, frame: piece.outline.frame, outlines: [piece.outline] });
   }
   const outer = [...shapes];
+  const index = holes.length > 0 ? indexOf(outer) : undefined;
   for (const { element, part, outline } of holes) {
     const [x, y] = [outline.corners[0]!, outline.corners[1]!];
-    const around = outer
+    const { left, top, right, bottom } = outline.frame;
+    const near = index?.search(left, top, right, bottom) ?? [];
+    const around = near
+      .sort((a, b) => a - b)
+      .map((at) => outer[at]!)
       .filter((shape) => shape.part === part && contains(shape.frame, outline.frame))
       .filter((shape) => holds(flat(shape.outlines[0]!, 0.05), x, y))
       .sort((a, b) => a.outlines[0]!.area - b.outlines[0]!.area)[0];

@@ -18,6 +18,8 @@ export interface Outline {
   area: number;
   /** The outline that this one is a copy of, moved elsewhere; two copies of one outline differ in nothing but their place. */
   copyOf?: Outline;
+  /** How far a copy lies from that outline, mm. */
+  by?: readonly [dx: number, dy: number];
 }
 
 export const cornerCount = (outline: Outline): number => outline.corners.length / 2;
@@ -53,24 +55,66 @@ export function makeOutline(corners: Float64Array, handles: Float64Array): Outli
   return { corners, handles, frame, area: twice / 2 };
 }
 
+/** Of so many copies, those last asked, the corners are kept. */
+const RECENT = 1024;
+const recent: (Copy | undefined)[] = Array.from({ length: RECENT });
+let next = 0;
+
+/** An outline moved elsewhere. Nothing of it is worked out before it is asked for: there may be hundreds of thousands. */
+class Copy implements Outline {
+  private own: Pick<Outline, 'corners' | 'handles'> | undefined = undefined;
+
+  constructor(
+    readonly copyOf: Outline,
+    private readonly x: number,
+    private readonly y: number,
+  ) {}
+
+  get by(): [number, number] {
+    return [this.x, this.y];
+  }
+
+  get frame(): Frame {
+    const { left, top, right, bottom } = this.copyOf.frame;
+    const { x, y } = this;
+    return { left: left + x, top: top + y, right: right + x, bottom: bottom + y };
+  }
+
+  get area(): number {
+    return this.copyOf.area;
+  }
+
+  get corners(): Float64Array {
+    return (this.own ?? this.workOut()).corners;
+  }
+
+  get handles(): Float64Array {
+    return (this.own ?? this.workOut()).handles;
+  }
+
+  private workOut(): Pick<Outline, 'corners' | 'handles'> {
+    const last = recent[next];
+    if (last) last.own = undefined;
+    recent[next] = this;
+    next = (next + 1) % RECENT;
+    this.own = { corners: shifted(this.copyOf.corners, this.by), handles: shifted(this.copyOf.handles, this.by) };
+    return this.own;
+  }
+}
+
+function shifted(values: Float64Array, [dx, dy]: readonly [number, number]): Float64Array {
+  const out = new Float64Array(values.length);
+  for (let i = 0; i < out.length; i += 2) {
+    out[i] = values[i]! + dx;
+    out[i + 1] = values[i + 1]! + dy;
+  }
+  return out;
+}
+
 /** Where the outline is after a shift. */
 export function shiftOutline(outline: Outline, dx: number, dy: number): Outline {
-  const shift = (values: Float64Array) => {
-    const out = new Float64Array(values.length);
-    for (let i = 0; i < out.length; i += 2) {
-      out[i] = values[i]! + dx;
-      out[i + 1] = values[i + 1]! + dy;
-    }
-    return out;
-  };
-  const { left, top, right, bottom } = outline.frame;
-  return {
-    corners: shift(outline.corners),
-    handles: shift(outline.handles),
-    frame: { left: left + dx, top: top + dy, right: right + dx, bottom: bottom + dy },
-    area: outline.area,
-    copyOf: outline.copyOf ?? outline,
-  };
+  const { copyOf = outline, by: [x, y] = [0, 0] } = outline;
+  return new Copy(copyOf, x + dx, y + dy);
 }
 
 const cross = (ax: number, ay: number, bx: number, by: number): number => ax * by - bx * ay;

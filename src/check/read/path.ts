@@ -11,14 +11,44 @@ export interface ReadPath {
 }
 
 /** Nothing drawn may lie farther out than this, mm. */
-const FARTHEST = 1e6;
-/** A start in absolute numbers, such as `M12.5-3`. */
-const START = /^\s*M\s*(-?\d+(?:\.\d+)?)(?:\s*,\s*|\s+|(?=-))(-?\d+(?:\.\d+)?)(?=[a-z])/;
+export const FARTHEST = 1e6;
+/** A start such as `M12.5-3`, followed by relative numbers. */
+const START =
+  /^\s*([Mm])\s*(-?(?:\d+(?:\.\d+)?|\.\d+))(?:\s*,\s*|\s+|(?=-)|(?<=\.\d+)(?=\.))(-?(?:\d+(?:\.\d+)?|\.\d+))(?=[a-z])/;
 /** More outlines, or more text that has to be read place by place, than one path ever holds. */
 const MOST_OUTLINES = 1_000_000;
 const MOST_TEXT = 8_000_000;
 /** Sides shorter than this are no sides, mm: half of the 1 µm that coordinates are written to. */
 const NO_LENGTH = 0.0005;
+
+/** A subpath as it stands, and, where the rest of it is in relative numbers, where it starts. */
+interface Part {
+  text: string;
+  start?: { x: number; y: number; tail: string };
+}
+
+/** The subpaths of a text; all of it as one where a relative start leans on more than the start of the closed outline before it. */
+function partsOf(text: string): Part[] {
+  const parts: Part[] = [];
+  let before: { x: number; y: number } | undefined = { x: 0, y: 0 };
+  for (const part of text.split(/(?=[Mm])/)) {
+    if (part.trim() === '') continue;
+    const found = START.exec(part);
+    const tail = found ? part.slice(found[0].length) : '';
+    const isRelative = /^\s*m/.test(part);
+    if (found === null || /[A-Z]./.test(tail) || (isRelative && before === undefined)) {
+      if (isRelative) return [{ text }];
+      parts.push({ text: part });
+      before = undefined;
+      continue;
+    }
+    const from: { x: number; y: number } = isRelative ? before! : { x: 0, y: 0 };
+    const start = { x: from.x + Number(found[2]), y: from.y + Number(found[3]), tail };
+    parts.push({ text: part, start });
+    before = /[Zz]\s*$/.test(tail) ? start : undefined;
+  }
+  return parts;
+}
 
 /**
  * Reads SVG path text (absolute, relative, shorthand, quadratic and arc sides alike; svgpath does the grammar) into outlines, mm.
@@ -26,34 +56,21 @@ const NO_LENGTH = 0.0005;
  */
 export function readPath(text: string, known: Map<string, Read<ReadPath>> = new Map()): Read<ReadPath> {
   const all: ReadPath = { outlines: [], open: 0 };
-  // A relative move leans on the subpath before it, so such a text is read in one go.
-  const parts = text.includes('m') ? [text] : text.split(/(?=M)/);
   let length = 0;
-  for (const part of parts) {
-    if (part.trim() === '') continue;
-    const start = START.exec(part);
-    const tail = start ? part.slice(start[0].length) : '';
-    if (start && !/[A-Z]./.test(tail)) {
-      let one = known.get(tail);
-      if (one === undefined) {
-        length += tail.length;
-        if (length > MOST_TEXT) return refuse('a path is longer than any this tool writes');
-        one = readWhole(`M0 0${tail}`);
-        known.set(tail, one);
-      }
-      if (!one.ok) return one;
-      const [x, y] = [Number(start[1]), Number(start[2])];
-      if (Math.abs(x) > FARTHEST || Math.abs(y) > FARTHEST) return tooFar();
-      for (const outline of one.value.outlines) all.outlines.push(shiftOutline(outline, x, y));
-      all.open += one.value.open;
-    } else {
-      length += part.length;
+  for (const { text: part, start } of partsOf(text)) {
+    let one = start && known.get(start.tail);
+    if (one === undefined) {
+      const own = start ? `M0 0${start.tail}` : part;
+      length += own.length;
       if (length > MOST_TEXT) return refuse('a path is longer than any this tool writes');
-      const one = readWhole(part);
-      if (!one.ok) return one;
-      for (const outline of one.value.outlines) all.outlines.push(outline);
-      all.open += one.value.open;
+      one = readWhole(own);
+      if (start) known.set(start.tail, one);
     }
+    if (!one.ok) return one;
+    if (start && (Math.abs(start.x) > FARTHEST || Math.abs(start.y) > FARTHEST)) return tooFar();
+    for (const outline of one.value.outlines)
+      all.outlines.push(start ? shiftOutline(outline, start.x, start.y) : outline);
+    all.open += one.value.open;
     if (all.outlines.length > MOST_OUTLINES) return refuse('a path draws more outlines than any this tool writes');
   }
   return read(all);

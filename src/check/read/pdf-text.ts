@@ -104,7 +104,28 @@ async function readPages(bytes: Uint8Array): Promise<TextPage[]> {
       if (!font) throw new Unreadable('a page uses a face that is not in the file');
       return faceOf(font);
     };
-    return { width: box[2]!, height: box[3]!, ...run(content(node.Contents()), face) };
+    const shown = node.Resources()?.lookupMaybe(PDFName.of('XObject'), Dict);
+    /** A picture fills a square of one unit; a drawing is clipped to its own frame (ISO 32000-1, 8.10.1). */
+    const frames = new Map<string, number[]>();
+    const frameOf = (name: string): number[] => {
+      const known = frames.get(name);
+      if (known) return known;
+      const found = shown?.lookup(PDFName.of(name));
+      if (!(found instanceof PDFRawStream)) throw new Unreadable('a page shows a drawing that is not in the file');
+      const isForm = found.dict.get(PDFName.of('Subtype')) === PDFName.of('Form');
+      if (isForm && found.dict.get(PDFName.of('Matrix')) !== undefined)
+        throw new Unreadable('a drawing is moved inside itself');
+      const frame = isForm
+        ? found.dict
+            .lookup(PDFName.of('BBox'), PDFArray)
+            .asArray()
+            .map((value) => Number(String(value)))
+        : [0, 0, 1, 1];
+      if (frame.length !== 4 || !frame.every(Number.isFinite)) throw new Unreadable('a drawing has no frame');
+      frames.set(name, frame);
+      return frame;
+    };
+    return { width: box[2]!, height: box[3]!, ...run(content(node.Contents()), face, frameOf) };
   });
 }
 
@@ -139,7 +160,11 @@ const within = (reach: Reach, clip: Reach): Reach => ({
 });
 
 /** Follows the operators of a page; one that this tool never writes is refused. */
-function run(text: string, face: (name: string) => Face): Pick<TextPage, 'runs' | 'drawn'> {
+function run(
+  text: string,
+  face: (name: string) => Face,
+  frameOf: (name: string) => number[],
+): Pick<TextPage, 'runs' | 'drawn'> {
   const [runs, drawn]: [TextRun[], Reach[]] = [[], []];
   let state: { matrix: Matrix; clip: Reach } = { matrix: [1, 0, 0, 1, 0, 0], clip: EVERYWHERE };
   const saved: (typeof state)[] = [];
@@ -217,7 +242,8 @@ function run(text: string, face: (name: string) => Face): Pick<TextPage, 'runs' 
     },
     Do() {
       path = [];
-      add([0, 0, 1, 0, 1, 1, 0, 1]);
+      const [left, bottom, right, top] = frameOf(String(operands[0]).slice(1)) as [number, number, number, number];
+      add([left, bottom, right, bottom, right, top, left, top]);
       paint();
     },
     Tf() {

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { type Read, read, refuse } from './read.ts';
-import { readSvg, type Svg } from './svg.ts';
+import { readSvg, type Svg, USE } from './svg.ts';
 
 export type Spot = readonly [x: number, y: number];
 
@@ -65,7 +65,8 @@ export function readRoom(text: string): Read<RoomDrawn> {
   };
   const drawn: Pick<RoomDrawn, 'labels' | 'paint'> = { labels: [], paint: [] };
   for (const { attributes, groups, mover } of svg.value.paths) {
-    if (mover) return refuse(`the drawing has the attribute ${mover}, so it need not lie where its numbers say`);
+    if (mover && !(mover === USE && groups.includes('paint')))
+      return refuse(`the drawing has the attribute ${mover}, so it need not lie where its numbers say`);
     if (groups.includes('paint')) {
       drawn.paint.push(attributes);
       continue;

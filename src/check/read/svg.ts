@@ -1,7 +1,7 @@
 import { SaxesParser } from 'saxes';
 import { firstLine, type Read, read, refuse } from './read.ts';
 
-/** One `<path>` as it stands in the file. */
+/** One `<path>` as it stands in the file; or one that is used, with the `x` and `y` it is moved by and what its group says of it. */
 interface DrawnPath {
   attributes: Record<string, string>;
   /** Names of the groups it stands in, outermost first. */
@@ -37,7 +37,18 @@ const UNIT: Record<string, number> = {
 const MOST_DEEP = 64;
 /** What moves, hides or repeats a drawing; a path that says so is not where its numbers say. */
 const MOVERS = ['transform', 'style', 'class', 'display', 'visibility', 'clip-path', 'mask'];
-const SILENT = new Set(['svg', 'g', 'path', 'title', 'desc', 'metadata']);
+const SILENT = new Set(['svg', 'g', 'path', 'title', 'desc', 'metadata', 'defs', 'use']);
+/** What a path hands down to where it is used, and all that a use may say (SVG 1.1, 5.6). */
+const KEPT = new Set(['id', 'd']);
+const USED = new Set(['xlink:href', 'x', 'y']);
+/** What a group says of the paths used in it. */
+const HANDED = ['data-element', 'data-part', 'fill'];
+
+/** What moves a path that is used: its own `x` and `y`. Where those are not read, it is not where its numbers say. */
+export const USE = 'use';
+
+/** So much text is handed to the parser at a time. */
+const PIECE = 1 << 16;
 
 /**
  * Reads an SVG: its size, and its paths with the groups they stand in.
@@ -45,7 +56,9 @@ const SILENT = new Set(['svg', 'g', 'path', 'title', 'desc', 'metadata']);
  */
 export function readSvg(text: string): Read<Svg> {
   const svg: Partial<Svg> & Pick<Svg, 'paths' | 'strangers' | 'words'> = { paths: [], strangers: [], words: '' };
-  const groups: { id: string; mover?: string }[] = [];
+  const groups: { id: string; handed: Record<string, string>; mover?: string }[] = [];
+  const kept = new Map<string, string>();
+  let apart = 0;
   const words: string[] = [];
   const strangers = new Set<string>();
   let depth = 0;
@@ -73,17 +86,41 @@ export function readSvg(text: string): Read<Svg> {
     }
     const attribute = MOVERS.find((name) => attributes[name] !== undefined);
     const mover = attribute ? `${tag.name} ${attribute}` : groups.at(-1)?.mover;
-    if (tag.name === 'g') groups.push({ id: attributes.id ?? '', ...(mover && { mover }) });
-    else if (tag.name === 'path') {
+    if (tag.name === 'defs') apart += 1;
+    else if (apart > 0) {
+      const { id, d } = attributes;
+      if (tag.name !== 'path' || !id || d === undefined || Object.keys(attributes).some((name) => !KEPT.has(name)))
+        stop('something other than a plain path with a name is kept for use');
+      if (kept.has(`#${id}`)) stop(`two paths are named ${id!.slice(0, 40)}`);
+      kept.set(`#${id}`, d!);
+    } else if (tag.name === 'use') {
+      const d = kept.get(attributes['xlink:href'] ?? '');
+      if (d === undefined || Object.keys(attributes).some((name) => !USED.has(name)))
+        return stop('a use is not of a path that is kept before it, or moves it otherwise than aside');
+      const { x = '0', y = '0' } = attributes;
+      const used = { ...groups.at(-1)?.handed, d, x, y };
+      svg.paths.push({ attributes: used, groups: groups.map((group) => group.id), mover: mover ?? USE });
+    } else if (tag.name === 'g') {
+      const handed = Object.fromEntries(
+        HANDED.flatMap((name) => (attributes[name] === undefined ? [] : [[name, attributes[name]]])),
+      );
+      groups.push({
+        id: attributes.id ?? '',
+        handed: { ...groups.at(-1)?.handed, ...handed },
+        ...(mover && { mover }),
+      });
+    } else if (tag.name === 'path') {
       svg.paths.push({ attributes, groups: groups.map((group) => group.id), ...(mover && { mover }) });
     } else if (!SILENT.has(tag.name)) strangers.add(tag.name.slice(0, 40));
   });
   parser.on('closetag', (tag) => {
     depth -= 1;
     if (tag.name === 'g') groups.pop();
+    if (tag.name === 'defs') apart -= 1;
   });
   try {
-    parser.write(text).close();
+    for (let at = 0; at < text.length; at += PIECE) parser.write(text.slice(at, at + PIECE));
+    parser.close();
   } catch (error) {
     return refuse(firstLine(error));
   }

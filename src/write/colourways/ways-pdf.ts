@@ -22,6 +22,9 @@ import { GAP, PAGE, type PaperGrid, paperGrid } from './paper-grid.ts';
 import { groundText, type Shown, shownWork } from './shown.ts';
 import { tellWays } from './words.ts';
 
+/** The words under the pictures show all through them, and repeat nothing. */
+const NOTHING_SHARED = { opacity: () => '', form: () => '' };
+
 /** Height of the lettering, mm of paper. */
 const SIZE = 3.3;
 const TITLE = 5.6;
@@ -178,7 +181,7 @@ export async function writeWaysPdf(drawing: Drawing, job: Job, ways: readonly Co
       node.set(PDFName.of('Resources'), resources);
       node.set(
         PDFName.of('Contents'),
-        context.register(deflated(context, [...drawn, ink.operators(0, high, POINTS, () => '')].join('\n'))),
+        context.register(deflated(context, [...drawn, ink.operators(0, high, POINTS, NOTHING_SHARED)].join('\n'))),
       );
     }
   }

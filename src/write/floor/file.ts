@@ -2,38 +2,30 @@ import { clipToPattern } from '../../compose/floor.ts';
 import { clipToFloor } from '../../compose/room-clip.ts';
 import { cutsOf } from '../../fit/floor/cuts.ts';
 import { sayCut } from '../../fit/floor/says.ts';
-import type { Job } from '../../job/job.ts';
 import type { FloorRoom } from '../../site/floor-room.ts';
 import { outlineOf, WALLS, wallLength } from '../../site/walls.ts';
 import { writeLength } from '../../units/index.ts';
 import type { Finished } from '../finished.ts';
-import { pathText, regionText } from '../path.ts';
+import { pathText } from '../path.ts';
 import { coloursUsed } from '../plan-key.ts';
+import { paintRegions } from '../plan-paint.ts';
 import { writeRoom } from '../room.ts';
 import { element } from '../svg.ts';
 import { viewOfFloor } from './view.ts';
 
 /** The floor as it will be: the ground from wall to wall, the pattern cut at the walls and round what stands in the room. */
 async function paintOf({ drawing, job }: Finished, floor: FloorRoom): Promise<string> {
-  const hex = (part: keyof Job['colours']) => job.palette[job.colours[part]]!;
   const ground = await clipToFloor(
     outlineOf(floor.room),
     floor.obstacles.map(({ outline }) => outline),
   );
   const pattern = await clipToPattern(floor);
-  const regions = pattern.regions(drawing.regions).map(({ element: of, part, pieces, fills, at }) =>
-    element('path', {
-      'data-element': fills ? `gap-${of}` : of,
-      'data-part': part,
-      fill: hex(part),
-      d: regionText(pieces, at),
-    }),
-  );
+  const regions = paintRegions(pattern.regions(drawing.regions), job, 'room-paint');
   const d = ground.floor.map((piece) => pathText(piece)).join('');
   return element(
     'g',
     { id: 'paint' },
-    [element('path', { id: 'ground', fill: hex('ground'), d }), ...regions].join('\n'),
+    [element('path', { id: 'ground', fill: job.palette[job.colours.ground]!, d }), ...regions].join('\n'),
   );
 }
 

@@ -1,3 +1,4 @@
+import type { PDFRef } from '@cantoo/pdf-lib';
 import { deflated } from '../deflated.ts';
 import { FACE } from '../face.ts';
 import { INK, SOFT } from '../ink.ts';
@@ -74,6 +75,7 @@ export async function jobSheetPdf(sheet: JobSheet): Promise<Uint8Array> {
   const width = across - 2 * MARGIN.side;
   const states = new Map<string, string>();
   const pictures = new Map<string, Awaited<ReturnType<typeof file.embedPng>>>();
+  const forms = new Map<string, PDFRef>();
   const figureFile: FigureFile = {
     opacity(fill, stroke) {
       if (fill >= 1 && stroke >= 1) return '';
@@ -81,6 +83,13 @@ export async function jobSheetPdf(sheet: JobSheet): Promise<Uint8Array> {
       const name = states.get(key) ?? `G${states.size + 1}`;
       states.set(key, name);
       return `/${name} gs `;
+    },
+    form(operators, { left, bottom, right, top }) {
+      const name = `R${forms.size + 1}`;
+      const BBox = [Math.floor(left), Math.floor(bottom), Math.ceil(right), Math.ceil(top)];
+      const form = deflated(context, operators, { Type: 'XObject', Subtype: 'Form', BBox, Resources: {} });
+      forms.set(name, context.register(form));
+      return name;
     },
     async picture(png) {
       const name = `P${pictures.size + 1}`;
@@ -120,7 +129,7 @@ export async function jobSheetPdf(sheet: JobSheet): Promise<Uint8Array> {
     context.obj({
       Font: { F1: plain.embed(context, PDFString.of), F2: bold.embed(context, PDFString.of) },
       ExtGState: Object.fromEntries(through),
-      XObject: Object.fromEntries([...pictures].map(([name, { ref }]) => [name, ref])),
+      XObject: Object.fromEntries([...[...pictures].map(([name, { ref }]) => [name, ref] as const), ...forms]),
     }),
   );
   return file.save({ useObjectStreams: false, addDefaultPage: false, updateFieldAppearances: false });

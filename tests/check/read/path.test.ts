@@ -51,12 +51,30 @@ test('absolute and relative text give the same outlines', () => {
   const absolute = readPath('M10 20L30 20L30 50ZM110 20L130 20L130 50Z');
   const relative = readPath('M10 20h20v30zM110 20h20v30z');
   const chained = readPath('M10 20h20v30zm100 0h20v30z');
-  // An outline read from the same text as one before it may name it; what it holds must not differ for that.
+  // An outline read from the same text as one before it may be a copy of it; what it holds must not differ for that.
   const held = (read: ReturnType<typeof readPath>) =>
-    read.ok && read.value.outlines.map(({ copyOf: _, ...outline }) => outline);
+    read.ok && read.value.outlines.map(({ corners, handles, frame, area }) => ({ corners, handles, frame, area }));
   expect(held(absolute)).toHaveLength(2);
   expect(held(relative)).toEqual(held(absolute));
   expect(held(chained)).toEqual(held(absolute));
+});
+
+test('a relative start counts from where the closed outline before it began, else from where the line had come to (SVG 2, 9.3.3)', () => {
+  const frames = (text: string) => {
+    const read = readPath(text);
+    if (!read.ok) throw new Error(read.says);
+    return read.value.outlines.map(({ frame }) => frame);
+  };
+  const squares = [
+    { left: 1, top: 2, right: 2, bottom: 3 },
+    { left: 11, top: 2, right: 12, bottom: 3 },
+    { left: 11, top: 12, right: 12, bottom: 13 },
+  ];
+  expect(frames('M1 2h1v1h-1zM11 2h1v1h-1zM11 12h1v1h-1z')).toEqual(squares);
+  expect(frames('M1 2h1v1h-1zm10 0h1v1h-1zm0 10h1v1h-1z')).toEqual(squares);
+  expect(frames('m1 2h1v1h-1z m10 0h1v1h-1z m0 10h1v1h-1z')).toEqual(squares);
+  expect(frames('M1 2H2V3H1Zm10 0h1v1h-1zm0 10h1v1h-1z')).toEqual(squares);
+  expect(frames('M1 2h1v1h-1m10-1h1v1h-1zm0 10h1v1h-1z')).toEqual(squares);
 });
 
 test('a closing side back to the start is no side', () => {

@@ -1,6 +1,6 @@
 import { fillWith, short, strokeWith } from './ink.ts';
 import { type Matrix, times, transformOf } from './matrix.ts';
-import { pathOperators } from './path-operators.ts';
+import { type Frame, pathOperators } from './path-operators.ts';
 
 /** How what follows is painted, as SVG hands it down. */
 interface Look {
@@ -21,7 +21,15 @@ export interface Followed {
   /** Of its view, user units. */
   box: { left: number; top: number; wide: number; high: number };
   /** Operators that draw it with its view's left top corner at x, y (points, y up) and so many points to the unit. */
-  operators(x: number, y: number, scale: number, opacity: (fill: number, stroke: number) => string): string | undefined;
+  operators(x: number, y: number, scale: number, file: DrawingFile): string | undefined;
+}
+
+/** What drawings need of the file they go into. */
+export interface DrawingFile {
+  /** The operator that sets how much shows through; nothing where nothing does. */
+  opacity(fill: number, stroke: number): string;
+  /** Puts in what is drawn again and again, in points, with a frame that holds it, and returns its name. */
+  form(operators: string, frame: Frame): string;
 }
 
 const TAG = /<(\/?)([a-zA-Z][\w:-]*)((?:\s+[\w:-]+="[^"]*")*)\s*(\/?)>/g;
@@ -79,6 +87,41 @@ function lookOf(above: Look, given: Attributes): Look | undefined {
   return isColour(look.fill) && isColour(look.stroke) && Number.isFinite(look.width) ? look : undefined;
 }
 
+/** Paths that are drawn again and again, each put into the file once. */
+class Shared {
+  private readonly paths = new Map<string, string>();
+  private readonly forms = new Map<string, string>();
+
+  constructor(private readonly form: DrawingFile['form']) {}
+
+  /** Keeps a path of `<defs>`; false where it is more than a path. */
+  keep(name: string, { id, d, ...more }: Attributes): boolean {
+    if (name !== 'path' || id === undefined || d === undefined || Object.keys(more).length > 0) return false;
+    this.paths.set(`#${id}`, d);
+    return true;
+  }
+
+  /** The operators of a `<use>` that is filled; nothing where it cannot be followed. */
+  use(given: Attributes, look: Look, opacity: DrawingFile['opacity']): string | undefined {
+    const path = this.paths.get(given['xlink:href'] ?? '');
+    const { fill, stroke, matrix, evenOdd, fillOpacity } = look;
+    if (path === undefined || stroke !== 'none') return undefined;
+    if (fill === 'none') return '';
+    const key = `${given['xlink:href']} ${evenOdd} ${matrix.join(' ')}`;
+    let name = this.forms.get(key);
+    if (name === undefined) {
+      const frame = { left: Infinity, bottom: Infinity, right: -Infinity, top: -Infinity };
+      const operators = pathOperators(path, matrix, frame);
+      if (operators === undefined) return undefined;
+      name = this.form(`${operators} f${evenOdd ? '*' : ''}`, frame);
+      this.forms.set(key, name);
+    }
+    const [x, y] = [Number(given.x ?? 0), Number(given.y ?? 0)];
+    const by = `${short(matrix[0] * x + matrix[2] * y)} ${short(matrix[1] * x + matrix[3] * y)}`;
+    return `q ${opacity(fillOpacity, 1)}${fillWith(fill)} 1 0 0 1 ${by} cm /${name} Do Q`;
+  }
+}
+
 const CAPS: Record<string, number> = { butt: 0, round: 1, square: 2 };
 const JOINS: Record<string, number> = { miter: 0, round: 1, bevel: 2 };
 
@@ -124,10 +167,12 @@ export function follow(svg: string): Followed | undefined {
   const [left, top, wide, high] = view as [number, number, number, number];
   return {
     box: { left, top, wide, high },
-    operators(x, y, scale, opacity) {
+    operators(x, y, scale, { opacity, form }) {
       const written = [`q ${short(x)} ${short(y - high * scale)} ${short(wide * scale)} ${short(high * scale)} re W n`];
       const looks: Look[] = [{ ...FIRST, matrix: [scale, 0, 0, -scale, x - left * scale, y + top * scale] }];
+      const shared = new Shared(form);
       let silent = '';
+      let apart = false;
       for (const [, closes, name, text, alone] of svg.matchAll(TAG)) {
         if (silent !== '') {
           if (closes && name === silent) silent = '';
@@ -135,6 +180,7 @@ export function follow(svg: string): Followed | undefined {
         }
         if (closes) {
           if (name === 'g') looks.pop();
+          if (name === 'defs') apart = false;
           continue;
         }
         if (SILENT.includes(name!)) {
@@ -146,8 +192,22 @@ export function follow(svg: string): Followed | undefined {
           delete given.style;
           delete given.class;
         }
+        if (name === 'defs') {
+          apart = !alone;
+          continue;
+        }
+        if (apart) {
+          if (!shared.keep(name!, given)) return undefined;
+          continue;
+        }
         const look = lookOf(looks.at(-1)!, given);
         if (!look) return undefined;
+        if (name === 'use') {
+          const act = shared.use(given, look, opacity);
+          if (act === undefined) return undefined;
+          written.push(act);
+          continue;
+        }
         if (name === 'g' || name === 'svg') {
           if (!alone) looks.push(look);
           continue;

@@ -1,5 +1,5 @@
 import type { Block, Figure } from '../block.ts';
-import { type Followed, follow } from './drawing.ts';
+import { type DrawingFile, type Followed, follow } from './drawing.ts';
 import { type Ink, POINTS, short } from './ink.ts';
 
 /** A figure ready to be placed. */
@@ -10,9 +10,7 @@ export interface Placeable {
 }
 
 /** What figures need of the file they go into. */
-export interface FigureFile {
-  /** The operator that sets how much shows through; nothing where nothing does. */
-  opacity(fill: number, stroke: number): string;
+export interface FigureFile extends DrawingFile {
   /** Puts in a picture and returns its name. */
   picture(png: Uint8Array): Promise<string>;
 }
@@ -55,7 +53,7 @@ async function picture(
 async function prepare(svg: string, width: number, file: FigureFile): Promise<Placeable | undefined> {
   const followed = follow(svg);
   if (!followed) return undefined;
-  const operators = followed.operators(0, 0, (width * POINTS) / followed.box.wide, file.opacity);
+  const operators = followed.operators(0, 0, (width * POINTS) / followed.box.wide, file);
   return operators === undefined ? picture(svg, followed.box, width, file) : vector(followed, operators, width);
 }
 

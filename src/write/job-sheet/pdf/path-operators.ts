@@ -4,11 +4,31 @@ import type { Matrix } from './matrix.ts';
 /** How many numbers each command takes. */
 const TAKES: Record<string, number> = { M: 2, L: 2, H: 1, V: 1, C: 6, S: 4, Q: 4, T: 2, Z: 0 };
 
+/** Points, y up. */
+export interface Frame {
+  left: number;
+  bottom: number;
+  right: number;
+  top: number;
+}
+
 const TOKEN = /([A-Za-z])|[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?/g;
 
-/** Path text of SVG as operators (ISO 32000-1, table 59), moved by a matrix; nothing where it has arcs. */
-export function pathOperators(d: string, [a, b, c, dd, e, f]: Matrix): string | undefined {
-  const at = (x: number, y: number): string => `${short(a * x + c * y + e)} ${short(b * x + dd * y + f)}`;
+/**
+ * Path text of SVG as operators (ISO 32000-1, table 59), moved by a matrix; nothing where it has arcs.
+ * @param frame is grown to hold every point and handle
+ */
+export function pathOperators(d: string, [a, b, c, dd, e, f]: Matrix, frame?: Frame): string | undefined {
+  const at = (x: number, y: number): string => {
+    const [u, v] = [a * x + c * y + e, b * x + dd * y + f];
+    if (frame) {
+      frame.left = Math.min(frame.left, u);
+      frame.right = Math.max(frame.right, u);
+      frame.bottom = Math.min(frame.bottom, v);
+      frame.top = Math.max(frame.top, v);
+    }
+    return `${short(u)} ${short(v)}`;
+  };
   const written: string[] = [];
   let [x, y, startX, startY] = [0, 0, 0, 0];
   /** The last handle, for the commands that mirror it. */
