@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { useBrowser } from './opened.ts';
 import { STATES } from './states.ts';
 
-// axe-core knows which of the success criteria of WCAG 2.2, levels A and AA, a machine can tell broken.
+// Success criteria of WCAG 2.2 by their numbers. axe-core knows which of the success criteria of WCAG 2.2, levels A and AA, a machine can tell broken.
 
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
@@ -66,19 +66,61 @@ const untold = (page: Page): Promise<string[]> =>
       .map((one) => `${one.outerHTML.slice(0, 120)} in ${one.parentElement?.closest('[class]')?.className}`);
   });
 
-test('axe-core finds nothing, in every state, light and dark, wide and narrow; every drawing tells its numbers', async () => {
-  const { page } = await around.open();
-  await page.evaluate(axe.source);
-  const found: string[] = [];
+/** What runs out of the window sideways, and text that is cut off. */
+const cutOff = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const found: string[] = [];
+    const { scrollWidth, clientWidth } = document.documentElement;
+    if (scrollWidth > clientWidth) found.push(`the page is ${scrollWidth} wide in ${clientWidth}`);
+    const told = (element: Element) =>
+      `${element.tagName.toLowerCase()}.${element.className} "${element.textContent?.trim().slice(0, 60)}"`;
+    for (const element of document.querySelectorAll<HTMLElement>('body *')) {
+      if (element.getClientRects().length === 0 || element.closest('.unseen, canvas, svg, [aria-hidden="true"]'))
+        continue;
+      const style = getComputedStyle(element);
+      const box = element.getBoundingClientRect();
+      // What scrolls within itself is reached there.
+      const scrolls = element.parentElement?.closest('[tabindex], iframe');
+      if (box.right > clientWidth + 1 && !scrolls && style.position !== 'fixed')
+        found.push(`${told(element)} ends at ${Math.round(box.right)} of ${clientWidth}`);
+      const hides = (way: string) => way === 'hidden' || way === 'clip';
+      const isOver =
+        (hides(style.overflowX) && element.scrollWidth > element.clientWidth + 1) ||
+        (hides(style.overflowY) && element.scrollHeight > element.clientHeight + 2);
+      if (isOver && element.textContent?.trim()) found.push(`${told(element)} is cut off`);
+    }
+    return found;
+  });
+
+/** Pixels to which a window of 1280 comes down when it is made four times as large. */
+const NARROW = 320;
+
+/** What every state shows, looked at in one walk through them. */
+async function walk(page: Page): Promise<{ axe: string[]; untold: string[]; twice: string[]; narrow: string[] }> {
+  const found = { axe: [] as string[], untold: [] as string[], twice: [] as string[], narrow: [] as string[] };
   for (const [state, reach] of Object.entries(STATES)) {
     await page.setViewportSize({ width: 1440, height: 900 });
     await reach(page);
     for (const { colorScheme, ...size } of SIGHTS) {
       await page.setViewportSize(size);
       await page.emulateMedia({ colorScheme });
-      for (const one of await foundBy(page)) found.push(`${state}, ${size.width} ${colorScheme}: ${one}`);
+      for (const one of await foundBy(page)) found.axe.push(`${state}, ${size.width} ${colorScheme}: ${one}`);
     }
-    for (const one of await untold(page)) found.push(`${state}: without its numbers: ${one}`);
+    for (const one of await untold(page)) found.untold.push(`${state}: ${one}`);
+    await page.setViewportSize({ width: NARROW, height: 640 });
+    for (const one of await cutOff(page)) found.narrow.push(`${state}: ${one}`);
+    await page.evaluate(() => document.documentElement.style.setProperty('font-size', '200%'));
+    for (const width of [1440, 820]) {
+      await page.setViewportSize({ width, height: 900 });
+      for (const one of await cutOff(page)) found.twice.push(`${state}, ${width}: ${one}`);
+    }
+    await page.evaluate(() => document.documentElement.style.removeProperty('font-size'));
   }
-  expect(found).toEqual([]);
+  return found;
+}
+
+test('in every state: axe-core finds nothing, light and dark, wide and narrow; every drawing tells its numbers; text at twice its size is not cut off (1.4.4); at 320 pixels nothing runs out sideways (1.4.10)', async () => {
+  const { page } = await around.open();
+  await page.evaluate(axe.source);
+  expect(await walk(page)).toEqual({ axe: [], untold: [], twice: [], narrow: [] });
 }, 600_000);

@@ -1,65 +1,10 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { drawn, useBrowser } from './opened.ts';
-import { STATES } from './states.ts';
 
 // Success criteria of WCAG 2.2 by their numbers.
 
 const around = useBrowser();
-
-/** What runs out of the window sideways, and text that is cut off. */
-const cutOff = (page: Page): Promise<string[]> =>
-  page.evaluate(() => {
-    const found: string[] = [];
-    const { scrollWidth, clientWidth } = document.documentElement;
-    if (scrollWidth > clientWidth) found.push(`the page is ${scrollWidth} wide in ${clientWidth}`);
-    const told = (element: Element) =>
-      `${element.tagName.toLowerCase()}.${element.className} "${element.textContent?.trim().slice(0, 60)}"`;
-    for (const element of document.querySelectorAll<HTMLElement>('body *')) {
-      if (element.getClientRects().length === 0 || element.closest('.unseen, canvas, svg, [aria-hidden="true"]'))
-        continue;
-      const style = getComputedStyle(element);
-      const box = element.getBoundingClientRect();
-      // What scrolls within itself is reached there.
-      const scrolls = element.parentElement?.closest('[tabindex], iframe');
-      if (box.right > clientWidth + 1 && !scrolls && style.position !== 'fixed')
-        found.push(`${told(element)} ends at ${Math.round(box.right)} of ${clientWidth}`);
-      const hides = (way: string) => way === 'hidden' || way === 'clip';
-      const isOver =
-        (hides(style.overflowX) && element.scrollWidth > element.clientWidth + 1) ||
-        (hides(style.overflowY) && element.scrollHeight > element.clientHeight + 2);
-      if (isOver && element.textContent?.trim()) found.push(`${told(element)} is cut off`);
-    }
-    return found;
-  });
-
-test('1.4.4: with text at twice its size nothing is cut off, and nothing runs out sideways', async () => {
-  const { page } = await around.open();
-  const found: string[] = [];
-  for (const [state, reach] of Object.entries(STATES)) {
-    await page.evaluate(() => document.documentElement.style.removeProperty('font-size'));
-    await page.setViewportSize({ width: 1440, height: 900 });
-    await reach(page);
-    await page.evaluate(() => document.documentElement.style.setProperty('font-size', '200%'));
-    for (const width of [1440, 820]) {
-      await page.setViewportSize({ width, height: 900 });
-      for (const one of await cutOff(page)) found.push(`${state}, ${width}: ${one}`);
-    }
-  }
-  expect(found).toEqual([]);
-});
-
-test('1.4.10: at 320 pixels nothing runs out sideways', async () => {
-  const { page } = await around.open();
-  const found: string[] = [];
-  for (const [state, reach] of Object.entries(STATES)) {
-    await page.setViewportSize({ width: 1440, height: 900 });
-    await reach(page);
-    await page.setViewportSize({ width: 320, height: 640 });
-    for (const one of await cutOff(page)) found.push(`${state}: ${one}`);
-  }
-  expect(found).toEqual([]);
-});
 
 /** Whether what is focused is seen to be, and lies at least in part in the window with nothing over it. */
 const focusSeen = (page: Page) =>
