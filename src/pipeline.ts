@@ -101,17 +101,26 @@ export async function readWithHouse(text: string, file: string, assets?: Assets)
   return house.ok ? readJob(text, file, allMotifs(), house.value) : house;
 }
 
-/** Reads a job and fits it, whatever its surface. `file` names the job in what is said about it. */
-export async function fitAny(text: string, file: string, most = 10, assets?: Assets): Promise<Result<AnyFitted>> {
+/**
+ * Reads a job and fits it, whatever its surface. `file` names the job in what is said about it.
+ * @param why whether it is worked out what would land where nothing does
+ */
+export async function fitAny(
+  text: string,
+  file: string,
+  most = 10,
+  assets?: Assets,
+  why = true,
+): Promise<Result<AnyFitted>> {
   const read = await readWithHouse(text, file, assets);
   if (!read.ok) return read;
   const job = read.value;
   if (job.surface === 'room-border') {
     const { fitRoom } = await import('./room-pipeline.ts');
-    const fitted = await fitRoom(job, most);
+    const fitted = await fitRoom(job, most, why);
     return fitted.ok ? good({ kind: 'room border', value: fitted.value }) : fitted;
   }
-  const fitted = await fitRectangle(job, most, assets);
+  const fitted = await fitRectangle(job, most, assets, why);
   return fitted.ok ? good({ kind: 'rectangle', value: fitted.value }) : fitted;
 }
 
@@ -128,7 +137,7 @@ export async function fitJob(text: string, file: string, most = 10, assets?: Ass
   );
 }
 
-async function fitRectangle(job: Job, most: number, assets?: Assets): Promise<Result<Fitted>> {
+async function fitRectangle(job: Job, most: number, assets: Assets | undefined, why: boolean): Promise<Result<Fitted>> {
   const { findMotif } = await import('./motif/library.ts');
   const { buildSite } = await import('./site/build.ts');
   const { fitLayouts } = await import('./fit/fit.ts');
@@ -139,7 +148,7 @@ async function fitRectangle(job: Job, most: number, assets?: Assets): Promise<Re
   const own = drawings.value;
   const motifs = findMotifs(job, (name) => own.get(name)?.motif ?? findMotif(name)!);
   const { fitStairs } = await import('./stairs/fit.ts');
-  const fitted = (job.surface === 'stairs' ? fitStairs : fitLayouts)(job, built.value, motifs, most);
+  const fitted = (job.surface === 'stairs' ? fitStairs : fitLayouts)(job, built.value, motifs, most, why);
   if (!fitted.ok) return fitted;
   const notes = [...own.values()].flatMap((drawing) => drawing.notes);
   const site = { ...built.value, notes: [...built.value.notes, ...notes] };

@@ -17,7 +17,7 @@ export interface FittedRoom {
   fit: RoomFit;
 }
 
-export async function fitRoom(job: Job, most: number): Promise<Result<FittedRoom>> {
+export async function fitRoom(job: Job, most: number, why = true): Promise<Result<FittedRoom>> {
   const { findMotif } = await import('./motif/library.ts');
   const { buildSite } = await import('./site/build.ts');
   const { fitRoomBorder } = await import('./room-border/fit.ts');
@@ -29,7 +29,7 @@ export async function fitRoom(job: Job, most: number): Promise<Result<FittedRoom
     border: findMotif(border.motif)!,
     ...(border.turn === 'block' ? { corner: findMotif(border.corner.motif)! } : {}),
   };
-  const fit = fitRoomBorder(job, outline, motifs, most);
+  const fit = fitRoomBorder(job, outline, motifs, most, why);
   if (!fit.ok) return fit;
   return good({ job, site: built.value, outline, motifs, fit: fit.value });
 }

@@ -1,4 +1,5 @@
 import { loadBooleans } from '../geometry/booleans.ts';
+import { clipPieces } from '../geometry/clip.ts';
 import { piecesBox } from '../geometry/measure.ts';
 import type { Box, Piece } from '../geometry/path.ts';
 import type { Region } from './drawing.ts';
@@ -20,6 +21,17 @@ const rectangle = ({ left, top, right, bottom }: Box): Piece => [
 
 /** An edge that does not reach the shape cuts nothing, wherever it lies; just outside, it is the same for all. */
 const within = (edge: number, low: number, high: number): number => Math.min(Math.max(edge, low - 1), high + 1);
+
+/** What a single edge of the room leaves of a shape that no other edge reaches: the side of it that lies away from the room. */
+function besideEdge({ left, top, right, bottom }: Box, reach: Box): Box | undefined {
+  const all: Box = { left: -Infinity, top: -Infinity, right: Infinity, bottom: Infinity };
+  const found: Box[] = [];
+  if (left > reach.left) found.push({ ...all, right: left });
+  if (right < reach.right) found.push({ ...all, left: right });
+  if (top > reach.top) found.push({ ...all, bottom: top });
+  if (bottom < reach.bottom) found.push({ ...all, top: bottom });
+  return found.length === 1 ? found[0] : undefined;
+}
 
 /**
  * Takes a rectangle out of what is painted: shapes outside it stay, shapes inside it go, shapes that its edge crosses are cut, each distinct
@@ -61,7 +73,8 @@ export async function clearRoom(regions: Region[], room: Box): Promise<Region[]>
     }
     const kept: Region[] = outside.length > 0 ? [{ ...region, at: Float64Array.from(outside) }] : [];
     for (const { window, at } of crossing.values()) {
-      const pieces = subtract(region.pieces, [rectangle(window)]);
+      const beside = besideEdge(window, reach);
+      const pieces = beside ? clipPieces(region.pieces, beside) : subtract(region.pieces, [rectangle(window)]);
       if (pieces.length > 0) kept.push({ ...region, pieces, cut: true, at: Float64Array.from(at) });
     }
     return kept;

@@ -28,28 +28,36 @@ export interface Run {
   cost: number;
 }
 
-/** All frames of a direction, cheapest first. What is slack is left at nothing: the repeats will decide it. */
-export function framesOf(axis: AxisProblem, tape: Tape, slack?: Slack): Frame[] {
-  const { step } = tape;
+/** A frame that has no price yet. */
+export type Bare = Omit<Frame, 'cost'>;
+
+/** All frames of a direction, in order of size, reserve and gap. What is slack is left at nothing: the repeats will decide it. */
+export function bareFrames(axis: AxisProblem, { step }: Tape, slack?: Slack): Bare[] {
   const given = (axis.overall ?? axis.field)!;
   const sizes = slack === 'size' ? [0] : onTape(given, step);
   const reserves = slack === 'reserve' ? [0] : onTape(axis.reserve, step);
   const gaps = slack === 'gap' ? [0] : onTape(axis.endGap, step);
   const mayDiffer = axis.datum === 'end' && axis.mayDiffer && !slack;
-  const frames: Frame[] = [];
+  const frames: Bare[] = [];
   for (const size of sizes) {
     for (const reserve of reserves) {
       for (const gap of gaps) {
-        frames.push(frameOf(axis, { size, reserve, gap, uneven: false }, tape, slack));
-        if (mayDiffer) frames.push(frameOf(axis, { size, reserve, gap: gap + step / 2, uneven: true }, tape));
+        frames.push({ size, reserve, gap, uneven: false });
+        if (mayDiffer) frames.push({ size, reserve, gap: gap + step / 2, uneven: true });
       }
     }
   }
-  return frames.sort((a, b) => a.cost - b.cost || a.size - b.size || a.reserve - b.reserve || a.gap - b.gap);
+  return frames;
 }
 
+/** The same with what they cost, cheapest first. */
+export const framesOf = (axis: AxisProblem, tape: Tape, slack?: Slack): Frame[] =>
+  bareFrames(axis, tape, slack)
+    .map((frame) => frameOf(axis, frame, tape, slack))
+    .sort((a, b) => a.cost - b.cost || a.size - b.size || a.reserve - b.reserve || a.gap - b.gap);
+
 /** Prices a frame. A length that is still slack costs nothing yet. */
-export function frameOf(axis: AxisProblem, frame: Omit<Frame, 'cost'>, tape: Tape, slack?: Slack): Frame {
+export function frameOf(axis: AxisProblem, frame: Bare, tape: Tape, slack?: Slack): Frame {
   const cost =
     (slack === 'size' ? 0 : sizeCost(frame.size, (axis.overall ?? axis.field)!, tape)) +
     (slack === 'reserve' ? 0 : stripCost(frame.reserve, axis.reserve, tape)) +
@@ -62,11 +70,11 @@ export function frameOf(axis: AxisProblem, frame: Omit<Frame, 'cost'>, tape: Tap
 const tidy = (mm: number): number => Math.round(mm * 1e6) / 1e6;
 
 /** Size of the field inside a frame, for a border of this width. */
-export const fieldIn = (axis: AxisProblem, frame: Frame, border: number): number =>
+export const fieldIn = (axis: AxisProblem, frame: Bare, border: number): number =>
   tidy(axis.overall ? frame.size - 2 * (border + frame.reserve + frame.gap) : frame.size);
 
 /** Size over border and reserves, without the end gaps. */
-export const workIn = (axis: AxisProblem, frame: Frame, border: number): number =>
+export const workIn = (axis: AxisProblem, frame: Bare, border: number): number =>
   tidy(axis.overall ? frame.size - 2 * frame.gap : frame.size + 2 * (border + frame.reserve));
 
 /** The counts of half-repeats whose pitch is allowed in a field of this size. */

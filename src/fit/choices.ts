@@ -57,12 +57,25 @@ export interface Placing {
 
 const cheapest = ({ runs, most }: Runs): number => runs[0]?.cost ?? most;
 
-/** One direction of the search: what can be chosen in it. */
+/** Runs by the size of the field, mm. */
+export interface KnownRuns {
+  any: Map<number, Runs>;
+  /** Those with every mark on the tape. */
+  exact: Map<number, Runs>;
+}
+
+export const noRuns = (): KnownRuns => ({ any: new Map(), exact: new Map() });
+
+/** Floors are kept for so many widths of the border. */
+const MOST_WIDTHS = 2000;
+
+/** One direction of the search: what can be chosen in it. What it finds out on the way holds for every search with the same numbers. */
 export class Direction {
   /** Cheapest first. */
   readonly frames: readonly Frame[];
+  /** What the last place on the list cost when it was last searched; a search of much the same may begin there. */
+  last: number | undefined;
   private readonly axis: AxisProblem;
-  private readonly known = { any: new Map<number, Runs>(), exact: new Map<number, Runs>() };
   /** By the width of the border: less than this none of the frames costs, as far as is known. */
   private readonly floors = new Map<number, Float64Array>();
 
@@ -70,6 +83,7 @@ export class Direction {
     private readonly problem: FitProblem,
     private readonly name: Name,
     slack?: Slack,
+    private readonly known: KnownRuns = noRuns(),
   ) {
     this.axis = problem[name];
     this.frames = framesOf(this.axis, problem.tape, slack);
@@ -117,6 +131,7 @@ export class Direction {
   private floorsAt(width: number): Float64Array {
     let floors = this.floors.get(width);
     if (!floors) {
+      if (this.floors.size >= MOST_WIDTHS) this.floors.clear();
       floors = new Float64Array(this.frames.length);
       this.floors.set(width, floors);
     }

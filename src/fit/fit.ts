@@ -5,8 +5,9 @@ import { writeLength } from '../units/index.ts';
 import { buildLayout } from './build.ts';
 import { countCombinations } from './count.ts';
 import { fitFloor } from './floor/fit.ts';
+import { keptDirections } from './kept.ts';
 import type { Fit } from './layout.ts';
-import { nearestThatFits } from './nearest.ts';
+import { nearestThatFits, nothingLands } from './nearest.ts';
 import { fieldBounds } from './pitches.ts';
 import { poseProblem } from './pose.ts';
 import type { Motifs } from './problem.ts';
@@ -16,9 +17,10 @@ import { search } from './search.ts';
 /**
  * The best layouts for a job, cheapest first, one of each kind.
  * @param most how many to list
+ * @param why whether it is worked out what would land where nothing does, which takes several times as long
  * Issues: `fit/room` (border and reserves leave no field), `fit/none` (nothing lands within the limits; says what would).
  */
-export function fitLayouts(job: Job, site: Site, motifs: Motifs, most = 10): Result<Fit> {
+export function fitLayouts(job: Job, site: Site, motifs: Motifs, most = 10, why = true): Result<Fit> {
   if (site.floor) return fitFloor(job, site.floor, motifs, most);
   const problem = poseProblem(job, site, motifs);
   for (const direction of ['across', 'along'] as const) {
@@ -33,8 +35,8 @@ export function fitLayouts(job: Job, site: Site, motifs: Motifs, most = 10): Res
       );
     }
   }
-  const candidates = search(problem, most);
-  if (candidates.length === 0) return nearestThatFits(job, site, motifs);
+  const candidates = search(problem, most, keptDirections(problem));
+  if (candidates.length === 0) return why ? nearestThatFits(job, site, motifs) : nothingLands();
   const layouts = candidates.map((candidate, at) => {
     const layout = buildLayout(problem, candidate, at + 1);
     return { ...layout, says: explain(layout, job, motifs) };

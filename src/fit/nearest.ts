@@ -82,6 +82,10 @@ function loosenings(job: Job): Loosened[] {
   ];
 }
 
+/** Nothing fits, and what is known of it. */
+export const nothingLands = (known = '', hint?: string) =>
+  fail('fit/none', ['field'], `no layout lands within these limits${known}`, hint);
+
 /** Nothing fits: which single limit, let out, would give a layout, and which. */
 export function nearestThatFits(job: Job, site: Site, motifs: Motifs): { ok: false; issues: Issue[] } {
   const found = loosenings(job).flatMap((one) => {
@@ -92,14 +96,11 @@ export function nearestThatFits(job: Job, site: Site, motifs: Motifs): { ok: fal
     return [{ one, layout, says: explain(layout, job, motifs) }];
   });
   const best = found.sort((a, b) => a.layout.cost - b.layout.cost)[0];
-  if (!best) {
-    return fail(
-      'fit/none',
-      ['field'],
-      'no layout lands within these limits, and letting out any one of them alone does not help',
+  if (!best)
+    return nothingLands(
+      ', and letting out any one of them alone does not help',
       'widen two of: field.stretch, border.width, field.repeats, overall',
     );
-  }
   return fail(
     'fit/none',
     best.one.path,

@@ -12,26 +12,49 @@ import { onTape } from './steps.ts';
 /** What is asked for at most, in points, one after the other until the list is full. */
 const CEILINGS = [0.5, 1, 2, 4, 8, 24, Number.POSITIVE_INFINITY];
 
+/** How much more is asked for at first than what the last place of a list cost before: a share of it, and some points. */
+const MARGIN = { share: 1.02, points: 0.02 };
+
+/** From where a list much like this one was full, if that is known, a little more at first. */
+function ceilingsFrom(last: number | undefined): number[] {
+  if (last === undefined) return CEILINGS;
+  const first = last * MARGIN.share + MARGIN.points;
+  return [first, ...CEILINGS.filter((ceiling) => ceiling > first)];
+}
+
 /** A width of the border, and what it costs by itself. */
 interface Width {
   width: number;
   cost: number;
 }
 
+/** Both directions of a problem, which several searches may share. */
+export interface Directions {
+  across: Direction;
+  along: Direction;
+}
+
+const directionsOf = (problem: FitProblem): Directions => ({
+  across: new Direction(problem, 'across'),
+  along: new Direction(problem, 'along', slackOf(problem.along, problem.stretch)),
+});
+
 /**
  * The cheapest layouts over every border width, size, reserve, gap, pair of counts and way to land that the problem allows.
  * What is passed over costs more than a limit by those of its costs that are fixed already, each term being zero or more. The limit is the last place
  * on the list; until the list is full a ceiling stands for it, low at first, that is raised until enough lies under it.
  */
-export function search(problem: FitProblem, most: number): Candidate[] {
+export function search(
+  problem: FitProblem,
+  most: number,
+  { across, along }: Directions = directionsOf(problem),
+): Candidate[] {
   const slack = slackOf(problem.along, problem.stretch);
-  const across = new Direction(problem, 'across');
-  const along = new Direction(problem, 'along', slack);
   const widths = onTape(problem.border, problem.tape.step)
     .map((width): Width => ({ width, cost: widthCost(problem, width) }))
     .sort((a, b) => a.cost - b.cost || a.width - b.width);
   const shortlist = new Shortlist(most, problem.tape);
-  for (const ceiling of CEILINGS) {
+  for (const ceiling of ceilingsFrom(across.last ?? along.last)) {
     shortlist.ceiling = ceiling;
     for (const width of widths) {
       const left = () => shortlist.bound - width.cost;
@@ -52,6 +75,7 @@ export function search(problem: FitProblem, most: number): Candidate[] {
     }
     if (shortlist.isFull) break;
   }
+  across.last = along.last = shortlist.isFull ? shortlist.bound : undefined;
   return shortlist.best();
 }
 

@@ -15,12 +15,27 @@ const cannotRead: ReadFile = async (path) =>
     'leave `font` out, for the face that comes along',
   );
 
+/** The face that comes with the tool, once it was asked for. */
+let house: Promise<Result<Face>> | undefined;
+
+/** Faces by the bytes of their files, which nobody changes: work is lettered anew with every letter typed. */
+const opened = new WeakMap<Uint8Array, Promise<Result<Face>>>();
+
+function keptFace(bytes: Uint8Array): Promise<Result<Face>> {
+  const face = opened.get(bytes) ?? openFace(bytes);
+  opened.set(bytes, face);
+  return face;
+}
+
 /** Opens every font once, however many lines are set in it. Adds `font` to the path of what is wrong with a file. */
 export function faceFinder(read: ReadFile = cannotRead): FindFace {
   const open = async (font: string | undefined): Promise<Result<Face>> => {
-    if (font === undefined) return openFace();
+    if (font === undefined) {
+      house ??= openFace();
+      return house;
+    }
     const bytes = await read(font);
-    if (bytes.ok) return openFace(bytes.value);
+    if (bytes.ok) return keptFace(bytes.value);
     return { ok: false, issues: bytes.issues.map((issue) => ({ ...issue, path: ['font'] })) };
   };
   const known = new Map<string | undefined, Promise<Result<Face>>>();

@@ -3,7 +3,7 @@ import { boxCentre, boxWidth, piecesBox } from '../geometry/measure.ts';
 import type { Box, Piece, Point } from '../geometry/path.ts';
 import { movePiece } from '../geometry/transform.ts';
 import { bad, fail, good, type Result } from '../issue.ts';
-import { type Stand, standLetters } from './bend.ts';
+import { type Stand, type Standing, standLetters } from './bend.ts';
 import { checkText, named, scriptOf, tidyText } from './characters.ts';
 import { type Face, type Letter, readingFont } from './face.ts';
 import { MOST_ARC } from './limits.ts';
@@ -48,13 +48,36 @@ function lettersOf(text: string, face: Face): Result<Letter[]> {
   return good(found.map(({ letter }) => letter!));
 }
 
+/** A line of letters in font units, each where it stands; nothing where an arc pushes them into each other. */
+type Line = { standing: Standing[]; pieces: Piece[] } | undefined;
+
+/** So many lines of one face a job can have, and some that were typed before them. */
+const MOST_LINES = 16;
+
+/** Lines by text and arc: their letters are the same at every size. */
+const kept = new WeakMap<Face, Map<string, Line>>();
+
 /** Letters may touch by the font's own design, as in a written hand; an arc must not push others together. */
-async function join(line: Placed[], arc: number, { capHeight }: Face) {
+async function join(line: Placed[], arc: number, { capHeight }: Face): Promise<Line> {
   const booleans = await loadBooleans();
   const standing = standLetters(line, arc, capHeight);
   const pairs = overlapping(standing, booleans);
   const clash = arc !== 0 && pairs.length > overlapping(standLetters(line, 0, capHeight), booleans).length;
   return clash ? undefined : { standing, pieces: joined(standing, pairs, booleans) };
+}
+
+/** The line of a tidied text, `arc` in degrees, or the characters that the face lacks. */
+async function lineOf(text: string, arc: number, face: Face): Promise<Result<Line>> {
+  const lines = kept.get(face) ?? new Map<string, Line>();
+  kept.set(face, lines);
+  const key = `${arc} ${text}`;
+  if (lines.has(key)) return good(lines.get(key));
+  const letters = lettersOf(text, face);
+  if (!letters.ok) return letters;
+  const line = await join(layLine(letters.value, face, scriptOf(text)), (arc * Math.PI) / 180, face);
+  if (lines.size >= MOST_LINES) lines.delete(lines.keys().next().value!);
+  lines.set(key, line);
+  return good(line);
 }
 
 /**
@@ -89,11 +112,7 @@ export async function setLetters(
       'arc: 30',
     );
 
-  const read = await readingFont(async () => {
-    const letters = lettersOf(text, face);
-    if (!letters.ok) return letters;
-    return good(await join(layLine(letters.value, face, scriptOf(text)), (arc * Math.PI) / 180, face));
-  });
+  const read = await readingFont(() => lineOf(text, arc, face));
   if (!read.ok) return read;
   if (!read.value)
     return fail(

@@ -20,16 +20,26 @@ const isRectangular = ({ lattice = 'rectangular' }: Motif): boolean => lattice =
 const over = ({ left, right, top, bottom }: Box, x: number, y: number): number =>
   Math.max(-left - x, right - x, -top - y, bottom - y);
 
+/** What is found of a motif stays so: jobs are read anew with every letter typed. */
+function keptOf(find: (motif: Motif) => boolean): (motif: Motif) => boolean {
+  const kept = new WeakMap<Motif, boolean>();
+  return (motif) => {
+    const found = kept.get(motif) ?? find(motif);
+    kept.set(motif, found);
+    return found;
+  };
+}
+
 /** Whether every second repeat of a field can have its colours exchanged: they stand in rows, and something lies wholly within each. */
-export function takesTurns(motif: Motif): boolean {
+export const takesTurns = keptOf((motif) => {
   if (!isRectangular(motif)) return false;
   const { drawn, x, y } = usualRepeat(motif);
   return drawn.length === 0 || drawn.some(({ pieces }) => pieces.some((piece) => over(pieceBox(piece), x, y) <= TOUCH));
-}
+});
 
 /** Whether a field motif at its usual settings fills its own repeat and no other: one unit to a cell, none of it beyond the cell's edges. */
-export function standsAlone(motif: Motif): boolean {
+export const standsAlone = keptOf((motif) => {
   if (!isRectangular(motif)) return false;
   const { drawn, x, y } = usualRepeat(motif);
   return over(drawn.map(({ pieces }) => piecesBox(pieces)).reduce(joinBoxes, emptyBox()), x, y) <= TOUCH;
-}
+});

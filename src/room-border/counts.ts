@@ -70,11 +70,33 @@ export function stripsAt({ bases, signs }: Counted, first: number): { least: num
   return { least, most };
 }
 
-/** No first strip makes the strips of a direction differ by less than this, mm: those that grow together keep their distance. */
-export function leastUneven({ bases, signs }: Counted): number {
-  const apart = (sign: number): number => {
-    const same = bases.filter((_, n) => signs[n] === sign);
-    return same.length === 0 ? 0 : Math.max(...same) - Math.min(...same);
+/** What is known of the strips of a direction whatever its first strip is, mm. */
+export interface Bounds {
+  /** They differ by no less than this: those that grow together keep their distance. */
+  uneven: number;
+  /**
+   * The narrowest is no wider than `low`, the widest no narrower than `high`. Of two strips that grow against each other the sum stays, so one is at least half
+   * of it and the other at most. Without such strips, endless and minus endless.
+   */
+  low: number;
+  high: number;
+}
+
+export function boundsOf({ bases, signs }: Counted): Bounds {
+  let [upLeast, upMost, downLeast, downMost] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (let n = 0; n < bases.length; n++) {
+    const base = bases[n]!;
+    if (signs[n] === 1) {
+      if (base < upLeast) upLeast = base;
+      if (base > upMost) upMost = base;
+    } else {
+      if (base < downLeast) downLeast = base;
+      if (base > downMost) downMost = base;
+    }
+  }
+  return {
+    uneven: Math.max(0, upMost - upLeast, downMost - downLeast),
+    low: (upLeast + downLeast) / 2,
+    high: (upMost + downMost) / 2,
   };
-  return Math.max(apart(1), apart(-1));
 }

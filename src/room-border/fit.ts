@@ -1,3 +1,4 @@
+import { nothingLands } from '../fit/nearest.ts';
 import type { Motifs } from '../fit/problem.ts';
 import { good, type Result } from '../issue.ts';
 import type { Job } from '../job/job.ts';
@@ -12,12 +13,19 @@ import { isEach, searchRoom } from './search.ts';
 
 /**
  * The best ways to lay a border along the walls, cheapest first, one for every choice of counts.
+ * @param why whether it is worked out what would land where nothing does
  * Issues: `fit/none` (whole repeats land on every wall nowhere within the limits; says what would).
  */
-export function fitRoomBorder(job: Job, outline: RoomOutline, motifs: Partial<Motifs>, most = 10): Result<RoomFit> {
+export function fitRoomBorder(
+  job: Job,
+  outline: RoomOutline,
+  motifs: Partial<Motifs>,
+  most = 10,
+  why = true,
+): Result<RoomFit> {
   const problem = poseRoom(job, outline, motifs);
   const layouts = searchRoom(problem, most).map((layout) => ({ ...layout, says: explainRoom(layout, job, motifs) }));
-  if (layouts.length === 0) return nearestRoom(problem, job, motifs);
+  if (layouts.length === 0) return why ? nearestRoom(problem, job, motifs) : nothingLands();
   const searched = isEach(problem) ? countEachWall(problem) : countOnePitch(problem);
   return good({ searched, proof: 'exhaustive', layouts });
 }

@@ -1,6 +1,6 @@
 import { onTape } from '../fit/steps.ts';
 import { stretchCost, stripCost, unevenCost, widthCost } from './cost.ts';
-import { type Counted, countings, leastUneven, stripsAt } from './counts.ts';
+import { type Bounds, boundsOf, type Counted, countings, stripsAt } from './counts.ts';
 import type { Chain, RoomProblem } from './problem.ts';
 import { type RoomCandidate, RoomShortlist } from './shortlist.ts';
 
@@ -47,8 +47,8 @@ function longest({ chains }: RoomProblem, width: number) {
  * The pitches tried at a width: true to shape, and every one with which the longest run comes to whole repeats when the strips at its two ends are
  * read off the tape. Where corners decide the pitch, those that they allow.
  */
-function pitchesAt(width: number, problem: RoomProblem): number[] {
-  const { chains, ratio, strip, tape, even, stretch } = problem;
+function findPitches(width: number, problem: RoomProblem, sums: SumsOf): number[] {
+  const { chains, ratio, even, stretch } = problem;
   const surplus = chains.map((chain) => Math.abs(surplusOf(chain))).filter((widths) => widths > 0);
   const natural = width * (ratio as number);
   if (surplus.length > 0) {
@@ -62,11 +62,7 @@ function pitchesAt(width: number, problem: RoomProblem): number[] {
     if (within(pitch, width, problem)) found.set(Math.round(pitch * 1e6), pitch);
   };
   add(natural);
-  const strips = onTape(strip, tape.step);
-  const sums = new Map<number, number>();
-  for (const a of strips)
-    for (const b of strips) sums.set(Math.round((run.from * a + run.to * b) * 1e6), run.from * a + run.to * b);
-  for (const sum of sums.values()) {
+  for (const sum of sums(run.from, run.to)) {
     const length = run.bare + sum;
     const most = Math.floor(length / (natural * stretch.from) + HAIR);
     for (let count = by; count <= most; count += by) add(length / count);
@@ -74,11 +70,47 @@ function pitchesAt(width: number, problem: RoomProblem): number[] {
   return [...found.values()];
 }
 
+/** What the strips at both ends of a run add to it, each on the tape, by the directions in which they do. */
+type SumsOf = (from: number, to: number) => number[];
+
+function sumsFor({ strip, tape }: RoomProblem): SumsOf {
+  const strips = onTape(strip, tape.step);
+  const known = new Map<string, number[]>();
+  return (from, to) => {
+    const found = known.get(`${from} ${to}`);
+    if (found) return found;
+    const sums = new Map<number, number>();
+    for (const a of strips) for (const b of strips) sums.set(Math.round((from * a + to * b) * 1e6), from * a + to * b);
+    const all = [...sums.values()];
+    known.set(`${from} ${to}`, all);
+    return all;
+  };
+}
+
+/** The search and the count go through the same pitches. */
+const kept = new WeakMap<RoomProblem, (width: number) => number[]>();
+
+/** `findPitches` of a problem, once for every width. */
+function pitchesOf(problem: RoomProblem): (width: number) => number[] {
+  const known = kept.get(problem);
+  if (known) return known;
+  const sums = sumsFor(problem);
+  const byWidth = new Map<number, number[]>();
+  const pitches = (width: number): number[] => {
+    const found = byWidth.get(width) ?? findPitches(width, problem, sums);
+    byWidth.set(width, found);
+    return found;
+  };
+  kept.set(problem, pitches);
+  return pitches;
+}
+
 /** How many combinations there are: every width, every pitch tried with it, every first strip of both directions. */
 export function countOnePitch(problem: RoomProblem): number {
   const strips = onTape(problem.strip, problem.tape.step).length;
+  const pitches = pitchesOf(problem);
   return onTape(problem.width, problem.tape.step).reduce(
-    (sum, width) => sum + pitchesAt(width, problem).length * strips * strips,
+    (sum, width) => sum + pitches(width).length * strips * strips,
     0,
   );
 }
@@ -136,6 +168,8 @@ function bestPlace(
   const across = placings(x, firsts, uneven);
   const along = across.length === 0 ? [] : placings(y, firsts, uneven);
   for (const a of across) {
+    const least = cost + unevenCost(a.most - a.least, tape);
+    if (least > limit + 2 * HAIR || (best && least >= best.cost - HAIR)) continue;
     for (const b of along) {
       const low = Math.min(a.least, b.least);
       const high = Math.max(a.most, b.most);
@@ -147,31 +181,59 @@ function bestPlace(
   return best;
 }
 
+/** Tries are sorted in bands up to so many points: the search ends long before the last of them. */
+const BANDS = [0.5, 2, 8, Number.POSITIVE_INFINITY];
+
+/** Every width with every pitch, the cheapest first. */
+function* triesOf(problem: RoomProblem) {
+  const { tape, width: widths, ratio } = problem;
+  const pitches = pitchesOf(problem);
+  const priced = onTape(widths, tape.step).map((width) => ({ width, own: widthCost(width, widths, tape) }));
+  let above = Number.NEGATIVE_INFINITY;
+  for (const most of BANDS) {
+    const band: { width: number; pitch: number; cost: number }[] = [];
+    for (const { width, own } of priced) {
+      if (own > most) continue;
+      const natural = width * (ratio as number);
+      for (const pitch of pitches(width)) {
+        const cost = own + stretchCost(pitch / natural);
+        if (cost > above && cost <= most) band.push({ width, pitch, cost });
+      }
+    }
+    yield* band.sort((a, b) => a.cost - b.cost || a.width - b.width || a.pitch - b.pitch);
+    above = most;
+  }
+}
+
+/** Counts of a direction, and what is known of their strips before they are placed. */
+type Bounded = Bounds & { counted: Counted };
+
+function bounded(counted: Counted): Bounded {
+  const { uneven, low, high } = boundsOf(counted);
+  return { counted, uneven, low, high };
+}
+
 /**
- * The best layouts with one pitch on every wall: every width on the tape with every pitch of `pitchesAt`, every choice of counts that keeps the strips
+ * The best layouts with one pitch on every wall: every width on the tape with every pitch of `findPitches`, every choice of counts that keeps the strips
  * in their range, and every place of the border to and fro and up and down on the tape. What is passed over costs more by its stretch, its width and
  * the least its strips can differ than everything that is kept.
  */
 export function searchOnePitch(problem: RoomProblem, most: number): RoomCandidate[] {
-  const { tape, width: widths, strip, chains, ratio } = problem;
+  const { tape, strip, chains } = problem;
   const shortlist = new RoomShortlist(most);
   const firsts = onTape(strip, tape.step);
-  const tries = onTape(widths, tape.step)
-    .flatMap((width) =>
-      pitchesAt(width, problem).map((pitch) => {
-        const cost = widthCost(width, widths, tape) + stretchCost(pitch / (width * (ratio as number)));
-        return { width, pitch, cost };
-      }),
-    )
-    .sort((a, b) => a.cost - b.cost || a.width - b.width || a.pitch - b.pitch);
-  for (const { width, pitch, cost } of tries) {
+  for (const { width, pitch, cost } of triesOf(problem)) {
     if (cost > shortlist.bound) break;
-    const [across, along] = chains.map((chain) =>
-      countings(chain, problem, width, pitch).map((counted) => ({ counted, uneven: leastUneven(counted) })),
-    ) as [{ counted: Counted; uneven: number }[], { counted: Counted; uneven: number }[]];
+    const [across, along] = chains.map((chain) => countings(chain, problem, width, pitch).map(bounded)) as [
+      Bounded[],
+      Bounded[],
+    ];
     for (const x of across) {
+      if (cost + unevenCost(x.uneven, tape) > shortlist.bound) continue;
       for (const y of along) {
-        if (cost + unevenCost(Math.max(x.uneven, y.uneven), tape) > shortlist.bound) continue;
+        if (cost + unevenCost(y.uneven, tape) > shortlist.bound) continue;
+        const apart = Math.max(x.high, y.high) - Math.min(x.low, y.low) - HAIR;
+        if (cost + unevenCost(apart, tape) > shortlist.bound) continue;
         const counts = countsOf(problem, x.counted, y.counted);
         const limit = shortlist.limitOf(counts);
         const best = bestPlace(problem, firsts, [x.counted, y.counted], cost, limit);

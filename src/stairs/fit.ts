@@ -18,14 +18,15 @@ const WIDER = [1.5, 2, 3, 4, 6];
  * and all that counts across is taken from them: panel, border, reserve, repeats; so both land on the same lines.
  * Issues: those of `fitLayouts`, and `fit/treads` where the treads cannot take what the risers have.
  */
-export function fitStairs(job: Job, site: Site, motifs: Motifs, most: number): Result<Fit> {
+export function fitStairs(job: Job, site: Site, motifs: Motifs, most: number, why = true): Result<Fit> {
   const steps = job.site.steps ?? [];
   const { stairs } = job;
-  if (stairs?.painted !== 'treads' || facesOf(steps, 'riser').length === 0) return fitLayouts(job, site, motifs, most);
+  if (stairs?.painted !== 'treads' || facesOf(steps, 'riser').length === 0)
+    return fitLayouts(job, site, motifs, most, why);
   const risers: Job = { ...job, stairs: { ...stairs, painted: 'risers' } };
   const below = stairsSite(risers);
   if (!below.ok) return below;
-  const first = fitLayouts(risers, below.value, motifs, 1);
+  const first = fitLayouts(risers, below.value, motifs, 1, why);
   if (!first.ok) return first;
   const layout = first.value.layouts[0]!;
   const fitTreads = (wished: Job, along: Site['along'], count: number) =>
@@ -34,9 +35,10 @@ export function fitStairs(job: Job, site: Site, motifs: Motifs, most: number): R
       { ...site, across: { ...site.across, size: exactly(layout.overall.across) }, along },
       motifs,
       count,
+      false,
     );
   const found = fitTreads(job, site.along, most);
-  if (found.ok) return found;
+  if (found.ok || !why) return found;
   const length = (mm: number) => writeLength(mm, job.units, job.step);
   const { repeats, pitch } = layout;
   const { margin } = stairs;
