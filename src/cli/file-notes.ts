@@ -1,4 +1,5 @@
 import { writeTable } from './table.ts';
+import { shownPath } from './talk.ts';
 
 const NOTES: [RegExp, string][] = [
   [/^job-sheet\.html$/, 'print this first: plan, marks, checks, order of work'],
@@ -29,5 +30,5 @@ export function fileNotes(out: string, names: string[]): string[] {
   const rows = names
     .toSorted((a, b) => place(a) - place(b) || (a < b ? -1 : 1))
     .map((name) => [`  ${name}`, NOTES[place(name)]?.[1] ?? '']);
-  return [`${names.length} files in ${out}:`, ...writeTable(rows)];
+  return [`${names.length} files in ${shownPath(out)}:`, ...writeTable(rows)];
 }

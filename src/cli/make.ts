@@ -3,7 +3,6 @@ import type { Command } from 'commander';
 import type { Making } from '../pipeline.ts';
 import { wholeNumber } from './options.ts';
 import { withProgress } from './progress.ts';
-import { assetReader } from './read-asset.ts';
 import { readJobFile } from './read-job-file.ts';
 import { ending } from './run.ts';
 import { DONE, type Ending, refuse, refuseAll, shownPath, talk, tell, tellJson } from './talk.ts';
@@ -21,25 +20,28 @@ async function showProofs({ name, files }: NonNullable<Making['proofs']>, out: s
   const { writeFolder } = await import('../write/folder.ts');
   const folder = join(out, name);
   const report = await writeFolder(folder, files, { replace: true });
-  if (report.ok) talk(`\nThe places are ringed in red on the drawings in ${folder}.`);
+  if (report.ok) talk(`\nThe places are ringed in red on the drawings in ${shownPath(folder)}.`);
 }
 
 async function make(path: string, options: Options): Promise<Ending> {
   const text = await readJobFile(path);
   if (!text.ok) return refuseAll(text.issues, path);
-  const { makeFiles } = await import('../pipeline.ts');
+  const { mayHold } = await import('../write/folder.ts');
+  const place = await mayHold(options.out);
+  if (!place.ok) return refuseAll(place.issues, options.out);
+  const { makeApart } = await import('./make-apart.ts');
   const made = await withProgress('making the files', () =>
-    makeFiles(text.value, path, options.choose, assetReader(path)),
+    makeApart({ text: text.value, path, choose: options.choose }),
   );
   if (!made.ok) {
     const refused = refuseAll(made.issues, path);
     if (made.proofs) await showProofs(made.proofs, options.out);
     return refused;
   }
-  const { job, files, says } = made.value;
-  if (!/^[a-z0-9][a-z0-9-]*$/i.test(job.name)) return refuse(`${shownPath(job.name)} is no name for a folder`);
+  const { name, title, files, says } = made.value;
+  if (!/^[a-z0-9][a-z0-9-]*$/i.test(name)) return refuse(`${shownPath(name)} is no name for a folder`);
 
-  const out = join(options.out, job.name);
+  const out = join(options.out, name);
   const wrote = await writeOut(out, files, options.replace);
   if (!wrote.ok) return refuseAll(wrote.issues, out);
   const written = wrote.value;
@@ -51,7 +53,11 @@ async function make(path: string, options: Options): Promise<Ending> {
   const { roomOf, wrap } = await import('./table.ts');
   const room = roomOf(process.stdout);
   const found = says.flatMap((line) => wrap(line, room, 0));
-  tell([job.title, ...found, '', ...fileNotes(out, written), '', `To prove them: evenfield check ${out}`].join('\n'));
+  tell(
+    [title, ...found, '', ...fileNotes(out, written), '', `To prove them: evenfield check ${shownPath(out)}`].join(
+      '\n',
+    ),
+  );
   return DONE;
 }
 

@@ -39,6 +39,9 @@ function isOwn({ headers }: IncomingMessage, port: number): boolean {
 export function servePage(files: PageFiles, port: number): Promise<{ server: Server; address: string }> {
   const server = createServer((request, response) => {
     const { port: own } = server.address() as AddressInfo;
+    // RFC 9112, 3.2.
+    if ((request.headersDistinct.host ?? []).length > 1)
+      return answer(response, 400, 'One name is asked for, not more.');
     if (!isOwn(request, own)) return answer(response, 403, 'This page is only for the machine it runs on.');
     if (request.method !== 'GET' && request.method !== 'HEAD') {
       response.setHeader('Allow', 'GET, HEAD');

@@ -27,9 +27,13 @@ export function talk(text: string): void {
 /** A path as it may stand in a sentence: no control characters. */
 export const shownPath = (path: string): string => path.replace(/\p{Cc}/gu, '?');
 
-/** One line for one thing that went wrong with a file or a folder. */
+/** A name so long that the line would be lost in it. */
+const ENDLESS = /\S{300,}/gu;
+
+/** One line for one thing that went wrong with a file or a folder, whatever is in its name. */
 export function refuse(says: string, hint?: string): typeof REFUSED {
-  talk(`evenfield: ${says}${hint === undefined ? '' : ` (${hint})`}`);
+  const line = says.replace(ENDLESS, (name) => `${name.slice(0, 60)}…${name.slice(-60)}`);
+  talk(shownPath(`evenfield: ${line}${hint === undefined ? '' : ` (${hint})`}`));
   return REFUSED;
 }
 

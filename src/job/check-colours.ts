@@ -40,9 +40,11 @@ export function checkColours({ palette, colours, colourways, paint }: Wishes, wh
       hint: `palette: { cream: '#efe4cc', navy: '#22384f' }`,
     });
   if (!whole) return issues;
-  issues.push(...unknownNames(colours, ['colours'], names));
+  // A name that was refused may be used all the same, but is not offered.
+  const offered = [...files.values()];
+  issues.push(...unknownNames(colours, ['colours'], names, offered));
   for (const [at, one] of (colourways ?? []).entries())
-    issues.push(...unknownNames(one.colours, ['colourways', at, 'colours'], names));
+    issues.push(...unknownNames(one.colours, ['colourways', at, 'colours'], names, offered));
   const ways = (colourways ?? []).map(({ name }) => name.toLowerCase());
   for (const [at, name] of ways.entries())
     if (ways.indexOf(name) < at)
@@ -58,20 +60,25 @@ export function checkColours({ palette, colours, colourways, paint }: Wishes, wh
       .map((name): [string, string] => ['on hand', name]),
     ...Object.keys(paint?.colours ?? {}).map((name): [string, string] => ['colours', name]),
   ];
-  for (const [key, name] of told) if (!names.includes(name)) issues.push(unknown(name, ['paint', key, name], names));
+  for (const [key, name] of told) if (!names.includes(name)) issues.push(unknown(name, ['paint', key, name], offered));
   return issues;
 }
 
 const unknown = (name: string, path: Issue['path'], names: readonly string[]): Issue => ({
   code: 'job/colour-unknown',
   path,
-  says: `${shown(name)} is not in the palette, which has ${names.join(', ')}`,
+  says: `${shown(name)} is not in the palette${names.length === 0 ? '' : `, which has ${names.join(', ')}`}`,
   hint: nearestName(name, names) ?? names[0] ?? 'a colour of the palette',
 });
 
 /** Names of colours that parts are given and the palette does not have. */
-const unknownNames = (colours: Wishes['colours'], path: Issue['path'], names: readonly string[]): Issue[] =>
+const unknownNames = (
+  colours: Wishes['colours'],
+  path: Issue['path'],
+  names: readonly string[],
+  offered: readonly string[],
+): Issue[] =>
   PARTS.flatMap((part): Issue[] => {
     const name = colours?.[part];
-    return name === undefined || names.includes(name) ? [] : [unknown(name, [...path, part], names)];
+    return name === undefined || names.includes(name) ? [] : [unknown(name, [...path, part], offered)];
   });

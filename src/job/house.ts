@@ -1,4 +1,4 @@
-import { bad, good, type Issue, type Result } from '../issue.ts';
+import { bad, good, type Issue, type Result, writePath } from '../issue.ts';
 import { nearestName } from '../motif/nearest.ts';
 import { shown } from '../units/index.ts';
 import { parseVolume } from '../units/volume.ts';
@@ -56,12 +56,12 @@ export function houseSays({ file, text }: House): Result<Branch> {
       code: 'house/key',
       path,
       says: `${shown(path.join('.'))} is nothing that a house says; it may say ${allowed.join(', ')}`,
-      hint: nearestName(key, allowed) ?? `${key} in the job itself`,
+      hint: nearestName(key, allowed) ?? `${shown(key)} in the job itself`,
       ...places.of(path, 'key'),
     });
   };
   const refuseValue = (path: Path, code: string, says: string, hint: string): void => {
-    found.push({ code, path, says: `${path.join('.')}: ${says}`, hint, ...places.of(path, 'value') });
+    found.push({ code, path, says: `${writePath(path)}: ${says}`, hint, ...places.of(path, 'value') });
   };
   if (!title.safeParse(tree.title ?? titleOf(file)).success)
     refuseValue(['title'], 'job/title', 'a title is one line of at most 80 plain characters', 'Mill Lane');
@@ -211,6 +211,6 @@ export function underHouse(job: Branch, house: Branch): Branch {
 export const toldOfHouse = (issues: Issue[], job: Tree, house: Tree, file: string): Issue[] =>
   issues.map((issue) =>
     issue.path.length > 0 && valueAt(job, issue.path) === undefined && valueAt(house, issue.path) !== undefined
-      ? { ...issue, path: ['house'], says: `${shown(file)}, ${issue.path.join('.')}: ${issue.says}` }
+      ? { ...issue, path: ['house'], says: `${shown(file)}, ${writePath(issue.path)}: ${issue.says}` }
       : issue,
   );

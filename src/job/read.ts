@@ -7,6 +7,7 @@ import { checkPairings } from './check-pairings.ts';
 import { checkPreview } from './check-preview.ts';
 import { checkSizes } from './check-sizes.ts';
 import { checkSurface } from './check-surface.ts';
+import { checkTries } from './check-tries.ts';
 import { completeJob, settleMotifs } from './complete.ts';
 import { findEmpty } from './empty.ts';
 import { explain, valueAt } from './explain.ts';
@@ -59,6 +60,7 @@ export function readJob(text: string, file: string, library: MotifList, house?: 
     ...checkCloth(wishes, writing),
     ...checkStairKeys(wishes),
     ...checkSizes(wishes, writing),
+    ...checkTries(wishes, writing),
     ...checkPairings(wishes, known),
     ...checkLettering(wishes),
     ...checkColours(wishes, silent(['palette'])),

@@ -4,6 +4,7 @@ import type { Piece } from '../geometry/path.ts';
 import { bad, good, type Result } from '../issue.ts';
 import { shown } from '../units/index.ts';
 import { BadFont, damaged } from './bad-font.ts';
+import { guardCharacterMap } from './character-map.ts';
 import { type Container, openContainer, packContainer } from './container.ts';
 import { readKerning } from './kerning.ts';
 import { MOST_SIDES } from './limits.ts';
@@ -47,6 +48,7 @@ interface Parsed {
 async function parse(container: Container): Promise<Parsed> {
   const { parse: read } = await import('opentype.js/dist/opentype.mjs');
   try {
+    guardCharacterMap(container.tables.get('cmap') ?? new Uint8Array());
     const font = read(packContainer(container, TABLES)) as unknown as Parsed;
     if (!(font.unitsPerEm >= 16 && font.unitsPerEm <= 16384)) throw damaged();
     return font;

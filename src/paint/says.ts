@@ -97,7 +97,7 @@ export function sayPaint({ paints, tape, films, canvas, reserve }: PaintPlan, jo
       : []),
     ...(tape
       ? [
-          `Tape along ${length(Math.ceil(tape.length / job.step) * job.step)} of edges: ${tape.rolls} roll${tape.rolls === 1 ? '' : 's'} of ${length(tape.width)} tape, ${system === 'inch' ? '60 yards' : '50 m'} each.`,
+          `Tape along ${length(Math.ceil(tape.length / job.step - 1e-6) * job.step)} of edges: ${tape.rolls} roll${tape.rolls === 1 ? '' : 's'} of ${length(tape.width)} tape, ${system === 'inch' ? '60 yards' : '50 m'} each.`,
         ]
       : []),
     ...(films

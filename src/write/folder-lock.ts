@@ -58,12 +58,13 @@ async function create(path: string, text: string): Promise<boolean> {
 
 /**
  * Locks a folder for one run at a time: a file with the process number and the machine's name.
- * Waits for another run, up to `patience` ms. A lock whose process is gone is cleared.
+ * Waits for another run, up to `patience` ms, and no longer once `stop` says so. A lock whose process is gone is cleared.
  * @returns the lock, or the process that holds it (`pid` 0 when it cannot be told)
  */
 export async function takeLock(
   dir: string,
   patience: number,
+  stop: () => boolean,
 ): Promise<{ ok: true; lock: Lock } | { ok: false; pid: number }> {
   const path = join(dir, LOCK);
   const mine = `${process.pid} ${hostname()}\n`;
@@ -74,7 +75,7 @@ export async function takeLock(
       const text = await readFile(path, 'utf8');
       const other = await holder(path, text);
       if (other === undefined) await clear(path, text);
-      else if (Date.now() >= until) return { ok: false, pid: other.pid };
+      else if (stop() || Date.now() >= until) return { ok: false, pid: other.pid };
       else await pause(50);
     } catch (error) {
       if (troubleCode(error) !== 'ENOENT') throw error;

@@ -32,6 +32,8 @@ export interface Report {
 const PATIENCE = 5_000;
 const NAME = /^[a-z0-9][a-z0-9.-]*$/;
 
+const STOPPED = fail('write/stopped', [], 'stopped before anything was changed');
+
 const ordered = (names: Iterable<string>): string[] => [...names].sort();
 
 /**
@@ -153,7 +155,7 @@ async function writeLocked(
   try {
     for (const { name, kind } of moves) {
       if (kind !== 'gone') await stage(dir, name, files.get(name)!);
-      if (hold.raised !== undefined) return fail('write/stopped', [], 'stopped before anything was changed');
+      if (hold.raised !== undefined) return STOPPED;
     }
     await stage(dir, INTENT, writeRecord(sums));
     await stage(dir, RECORD, writeRecord(sums));
@@ -167,6 +169,20 @@ async function writeLocked(
   }
   await settle(dir);
   return good({ written: [...sums.keys()], removed, kept });
+}
+
+const refused = (dir: string, why: string) =>
+  fail('write/failed', [], `cannot write to ${dir}: ${why}`, 'nothing there was changed');
+
+/** Whether there is a folder of that name or could be one, as far as can be told without making it. Issues: `write/failed`. */
+export async function mayHold(dir: string): Promise<Result<undefined>> {
+  try {
+    return (await stat(dir)).isDirectory() ? good(undefined) : refused(dir, 'part of the path is a file, not a folder');
+  } catch (error) {
+    const code = troubleCode(error);
+    if (code === undefined) throw error;
+    return code === 'ENOENT' ? good(undefined) : refused(dir, trouble(error));
+  }
 }
 
 /**
@@ -189,7 +205,7 @@ export async function writeFolder(
   }
   let undo = async () => {};
   let lock: Lock | undefined;
-  let hold: Hold | undefined;
+  const hold = holdSignals();
   try {
     const there = await lstat(dir).catch(() => undefined);
     if (there?.isSymbolicLink()) return bad(inTheWay(dirname(dir), basename(dir), 'link'));
@@ -198,22 +214,22 @@ export async function writeFolder(
       const { kind } = await findFile(dir, name);
       if (kind !== 'file' && kind !== 'nothing') return bad(inTheWay(dir, name, kind));
     }
-    const taken = await takeLock(dir, options.patience ?? PATIENCE);
+    const taken = await takeLock(dir, options.patience ?? PATIENCE, () => hold.raised !== undefined);
+    if (taken.ok) lock = taken.lock;
+    if (hold.raised !== undefined) return STOPPED;
     if (!taken.ok) {
       const who = taken.pid === 0 ? 'another run' : `another run (process ${taken.pid})`;
       return fail('write/busy', [], `${who} is writing to ${dir}`, 'wait until it is done, then run it again');
     }
-    lock = taken.lock;
-    hold = holdSignals();
-    const result = await writeLocked(dir, files, options.replace === true, lock, hold);
+    const result = await writeLocked(dir, files, options.replace === true, taken.lock, hold);
     if (result.ok) undo = async () => {};
     return result;
   } catch (error) {
     if (troubleCode(error) === undefined) throw error;
-    return fail('write/failed', [], `cannot write to ${dir}: ${trouble(error)}`, 'nothing there was changed');
+    return refused(dir, trouble(error));
   } finally {
     await lock?.release().catch(() => undefined);
     await undo();
-    hold?.release();
+    hold.release();
   }
 }

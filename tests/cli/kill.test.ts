@@ -1,9 +1,13 @@
 import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, watch } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, watch } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { BUILT, evenfield, smallJob } from './support.ts';
+import { join, resolve } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
+import { pathToFileURL } from 'node:url';
+import { build } from 'vite';
+import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { running } from './signalled.ts';
+import { BUILT, smallJob } from './support.ts';
 
 type State = Record<string, string>;
 
@@ -14,6 +18,7 @@ const state = (): State =>
       .sort()
       .map((name) => [name, readFileSync(join(out, name)).toString('latin1')]),
   );
+const hidden = (): string[] => readdirSync(out).filter((name) => name.startsWith('.'));
 
 /** The same numbers on every run (a linear congruence, Numerical Recipes, ranqd1). */
 function chance(seed: number): () => number {
@@ -24,32 +29,57 @@ function chance(seed: number): () => number {
   };
 }
 
+/** A process that does nothing but write the files of a folder into another, as `make` does once they are made. */
+const WRITER = `
+const [, , folder, from, to] = process.argv;
+const { readdirSync, readFileSync } = await import('node:fs');
+const { writeFolder } = await import(folder);
+const files = new Map(readdirSync(from).sort().map((name) => [name, new Uint8Array(readFileSync(from + '/' + name))]));
+const wrote = await writeFolder(to, files);
+if (!wrote.ok) { console.error(JSON.stringify(wrote.issues)); process.exitCode = 1; }
+`;
+
 interface Run {
   /** ms from the first sign of writing to the end of the process. */
   wrote: number;
-  /** Whether the signal found it still at work. */
+  status: number | null;
+  /** Whether the kill found it still at work. */
   cut: boolean;
 }
 
-/** Makes a job; `after` ms from the moment it begins to write, sends the signal. */
-function make(job: string, signal?: NodeJS.Signals, after = 0): Promise<Run> {
-  return new Promise((resolve) => {
-    let began = 0;
-    const child = spawn(process.execPath, [BUILT, 'make', job], { cwd: dir, stdio: 'ignore' });
+/** Runs a program that writes into the folder; `after` ms from the first sign of a file of the name `sign` there, kills it. */
+function written(words: string[], after?: number, sign = '.lock'): Promise<Run> {
+  return new Promise((done) => {
+    let [began, seen] = [0, false];
     const watcher = watch(out, (_, name) => {
-      if (began > 0 || name !== '.lock') return;
-      began = performance.now();
-      if (signal !== undefined) setTimeout(() => child.kill(signal), after);
+      if (began === 0) began = performance.now();
+      if (seen || name !== sign) return;
+      seen = true;
+      if (after !== undefined) setTimeout(() => child.kill('SIGKILL'), after);
     });
-    child.on('exit', (_, ended) => {
+    const child = spawn(process.execPath, words, { cwd: dir, stdio: 'ignore' });
+    child.on('exit', (status, ended) => {
       watcher.close();
-      resolve({ wrote: performance.now() - began, cut: ended !== null });
+      done({ wrote: performance.now() - began, status, cut: ended !== null });
     });
   });
 }
 
+const made = (which: number): string[] => [BUILT, 'make', jobs[which % 2]!];
+const writer = (which: number): string[] => [
+  '--input-type=module',
+  '-e',
+  WRITER,
+  '-',
+  folder,
+  join(dir, `whole-${which % 2}`),
+  out,
+];
+
 let dir: string;
 let out: string;
+/** Where the writing of folders is, built by itself. */
+let folder: string;
 let jobs: string[];
 /** What the folder holds after each of the two jobs, and how long the second took to write it, ms. */
 const wholes: State[] = [];
@@ -60,57 +90,108 @@ beforeAll(async () => {
   out = join(dir, 'out', 'mat');
   jobs = [smallJob(dir, 'diamond', 'one.job.yaml'), smallJob(dir, 'lozenge', 'two.job.yaml')];
   mkdirSync(out, { recursive: true });
-  for (const job of jobs) {
-    ({ wrote } = await make(job));
+  for (const at of jobs.keys()) {
+    const run = await written(made(at));
+    expect(run.status).toBe(0);
+    wrote = run.wrote;
     wholes.push(state());
+    cpSync(out, join(dir, `whole-${at}`), { recursive: true, filter: (path) => !path.endsWith('.written.json') });
   }
   expect(wholes[0]!['layout.json']).not.toBe(wholes[1]!['layout.json']);
+  await build({
+    configFile: false,
+    root: resolve(import.meta.dirname, '../..'),
+    logLevel: 'error',
+    build: { ssr: 'src/write/folder.ts', outDir: join(dir, 'built'), target: 'node20', minify: false },
+  });
+  folder = pathToFileURL(join(dir, 'built', readdirSync(join(dir, 'built'))[0]!)).href;
 });
+beforeEach(() => mkdirSync(out, { recursive: true }));
 afterAll(() => rmSync(dir, { recursive: true, force: true }));
 
-/** More of them on wish: `EVENFIELD_KILLS=200 npx vitest run tests/cli/kill.test.ts`. */
-const KILLS = Number(process.env.EVENFIELD_KILLS ?? 20);
+/** Kills as many runs as asked, and looks at the folder after each. */
+async function killed(kills: number, seed: number, words: (which: number) => string[]): Promise<void> {
+  const random = chance(seed);
+  let [cut, halfway] = [0, 0];
+  for (let round = 1; cut < kills && round < 4 * kills + 4; round++) {
+    // Half of them anywhere in the writing, half where the files are about to change places, which is over in a moment.
+    const run =
+      random() < 0.5
+        ? await written(words(round), random() * wrote)
+        : await written(words(round), random() * random() * 6, '.stage-.written.json');
+    if (run.cut) cut++;
+    if (existsSync(join(out, '.lock'))) halfway++;
+    for (const [name, bytes] of Object.entries(state()))
+      expect(
+        wholes.some((whole) => whole[name] === bytes),
+        `${name} after kill ${cut}`,
+      ).toBe(true);
+  }
+  expect(cut).toBe(kills);
+  expect(halfway).toBeGreaterThanOrEqual(Math.ceil(kills / 5));
+  expect((await written(writer(0))).status).toBe(0);
+  expect(state()).toEqual(wholes[0]);
+  expect(hidden()).toEqual(['.written.json']);
+}
+
+/** Of the whole command, more of them on wish: `EVENFIELD_KILLS=200 npx vitest run tests/cli/kill.test.ts`. */
+const KILLS = Number(process.env.EVENFIELD_KILLS ?? 2);
+/** Of the writing alone, which is quicker. */
+const WRITES = Math.max(30, KILLS);
 
 test(
-  `${KILLS} runs killed in the middle of writing leave only whole files, and the next run needs no leave`,
-  async () => {
-    const random = chance(20);
-    let cut = 0;
-    let halfway = 0;
-    for (let round = 0; cut < KILLS && round < 4 * KILLS; round++) {
-      const run = await make(jobs[round % 2]!, 'SIGKILL', random() * wrote);
-      if (run.cut) cut++;
-      if (existsSync(join(out, '.lock'))) halfway++;
-      for (const [name, bytes] of Object.entries(state()))
-        expect(
-          wholes.some((whole) => whole[name] === bytes),
-          `${name} after kill ${cut}`,
-        ).toBe(true);
-    }
-    expect(cut).toBe(KILLS);
-    expect(halfway).toBeGreaterThan(KILLS / 5);
-    const last = evenfield(dir, ['make', jobs[0]!]);
-    expect([last.status, last.err]).toEqual([0, '']);
-    expect(state()).toEqual(wholes[0]);
-    expect(readdirSync(out).filter((name) => name.startsWith('.'))).toEqual(['.written.json']);
-  },
-  KILLS * 15_000,
+  `${WRITES} runs killed in the middle of writing leave only whole files, and the next run needs no leave`,
+  () => killed(WRITES, 20, writer),
+  WRITES * 10_000,
 );
 
-test('Ctrl-C in the middle of writing leaves one whole set or the other, and nothing lying about', async () => {
-  const random = chance(5);
-  let cut = 0;
-  for (let round = 0; round < 6; round++) {
-    const run = await make(jobs[round % 2]!, 'SIGINT', random() * wrote * 0.6);
-    if (run.cut) cut++;
-    expect(wholes).toContainEqual(state());
-    expect(readdirSync(out).filter((name) => name.startsWith('.'))).toEqual(['.written.json']);
-  }
-  expect(cut).toBeGreaterThan(0);
-}, 120_000);
+test(
+  `${KILLS} runs of make killed in the middle of writing leave only whole files, and the next run needs no leave`,
+  () => killed(KILLS, 7, made),
+  KILLS * 15_000 + 60_000,
+);
 
-test('two runs at once on one folder: both end well, and the folder holds one whole set', async () => {
-  await Promise.all([make(jobs[0]!), make(jobs[1]!)]);
+// A shell sees 130 and 143 (POSIX, Shell Command Language, 2.8.2: 128 and the number of the signal; signal.h: SIGINT is 2, SIGTERM 15).
+test.each([
+  ['SIGINT', 130],
+  ['SIGTERM', 143],
+] as const)('%s while the files are made: one line, and nothing is written', async (signal, status) => {
+  const { out: said, ...ended } = await running(dir, ['make', jobs[0]!, '--out', 'fresh'], async (child, time) => {
+    if (time > 1) return;
+    await pause(300);
+    child.kill(signal);
+  });
+  expect(ended).toEqual({ status, err: 'evenfield: stopped before anything was written\n' });
+  expect(said).toBe('');
+  expect(existsSync(join(dir, 'fresh'))).toBe(false);
+});
+
+test('SIGTERM while the files are written: one whole set or the other, and nothing lying about', async () => {
+  await written(writer(0));
+  const ended = await running(dir, ['make', jobs[1]!], async (child, time) => {
+    if (time < 2) return;
+    await pause(5);
+    child.kill('SIGTERM');
+  });
+  // Heard in time, it leaves the old set, and says so; too late, the new one.
+  const stopped = ended.err !== '';
+  if (stopped) expect(ended).toEqual({ status: 143, out: '', err: 'evenfield: stopped before anything was changed\n' });
+  else expect([0, 143]).toContain(ended.status);
+  expect(state()).toEqual(wholes[stopped ? 0 : 1]);
+  expect(hidden()).toEqual(['.written.json']);
+});
+
+test('Ctrl-C before anything is written takes the folders away that were made for it', async () => {
+  const ended = await running(dir, ['make', jobs[0]!, '--out', join('new', 'place')], (child, time) => {
+    if (time === 2) child.kill('SIGINT');
+  });
+  expect(ended).toEqual({ status: 130, out: '', err: 'evenfield: stopped before anything was changed\n' });
+  expect(existsSync(join(dir, 'new'))).toBe(false);
+});
+
+test('four runs at once on one folder: all end well, and the folder holds one whole set', async () => {
+  const runs = await Promise.all([0, 1, 0, 1].map((which) => written(writer(which))));
+  expect(runs.map(({ status }) => status)).toEqual([0, 0, 0, 0]);
   expect(wholes).toContainEqual(state());
-  expect(readdirSync(out).filter((name) => name.startsWith('.'))).toEqual(['.written.json']);
-}, 120_000);
+  expect(hidden()).toEqual(['.written.json']);
+});

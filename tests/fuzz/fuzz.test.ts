@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { judge } from './judge.ts';
+import { toBytes } from './kind.ts';
 import { caseOf, KINDS, shareOut } from './kinds.ts';
 import { randomOf } from './random.ts';
 
@@ -40,6 +41,11 @@ test('a seed gives the same cases again, and others give others', async () => {
     expect(again).toEqual(once);
     expect(other).not.toEqual(once);
   }
+});
+
+test('without damage the written files hold', async () => {
+  const kind = KINDS.get('check')!;
+  expect(await judge(kind, toBytes('[]'))).toMatchObject({ ended: 'holds' });
 });
 
 test('what a case must not do is seen', async () => {

@@ -5,6 +5,8 @@ export interface Judged {
   ended: string;
   /** CPU seconds. */
   took: number;
+  /** Bytes of memory that the process came to, over what it had before the first case. */
+  memory: number;
   /** What is wrong, if anything is. */
   wrong?: string;
 }
@@ -12,6 +14,8 @@ export interface Judged {
 /** Resident memory that no case may go beyond, bytes, over what the process had before the first: test files share one. */
 const MOST_MEMORY = 1e9;
 const before = process.memoryUsage().rss;
+/** The most that the process ever had, bytes; Node gives it in kilobytes. */
+const peak = (): number => process.resourceUsage().maxRSS * 1024;
 /** A stack, or the words of a program that tripped, in what is told to a person. */
 const STACK =
   /\n\s+at |\bat \S+ \(\S+:\d+:\d+\)|\.(?:ts|js|mjs):\d|TypeError|RangeError|Cannot read prop|is not a function|\[object /;
@@ -35,6 +39,7 @@ function oddWords(lines: string[], given: string): string | undefined {
 /** Does with a case what a person would do with the file, and says what is wrong with how it went. */
 export async function judge(kind: Kind, bytes: Uint8Array): Promise<Judged> {
   const began = process.cpuUsage();
+  const most = peak();
   let ended = 'thrown';
   let wrong: string | undefined;
   try {
@@ -47,8 +52,9 @@ export async function judge(kind: Kind, bytes: Uint8Array): Promise<Judged> {
   }
   const { user, system } = process.cpuUsage(began);
   const took = (user + system) / 1e6;
-  const memory = process.memoryUsage().rss - before;
+  // A peak that was there before is of another case.
+  const memory = Math.max(process.memoryUsage().rss, peak() > most ? peak() : 0) - before;
   if (wrong === undefined && took > kind.limit) wrong = `took ${took.toFixed(1)} s of CPU; at most ${kind.limit} s`;
-  if (wrong === undefined && memory > MOST_MEMORY) wrong = `the memory is at ${Math.round(memory / 1e6)} MB`;
-  return { ended, took, ...(wrong === undefined ? {} : { wrong }) };
+  if (wrong === undefined && memory > MOST_MEMORY) wrong = `the memory was at ${Math.round(memory / 1e6)} MB`;
+  return { ended, took, memory, ...(wrong === undefined ? {} : { wrong }) };
 }

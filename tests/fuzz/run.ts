@@ -45,7 +45,7 @@ function stretch(task: Task, see: (seen: Seen) => void): Promise<number> {
     let next = task.from;
     const end = (wrong: string) => {
       const { user, system } = process.cpuUsage(at.cpu);
-      see({ kind, number: at.number, judged: { ended: 'ended', took: (user + system) / 1e6, wrong } });
+      see({ kind, number: at.number, judged: { ended: 'ended', took: (user + system) / 1e6, memory: 0, wrong } });
       next = at.number + 1;
     };
     const watch = setInterval(() => {
@@ -130,12 +130,16 @@ function report(seen: Seen[]): void {
         ended,
         `${slowest.toFixed(2)} s`,
         `${limit} s`,
+        `${Math.round(Math.max(...all.map(({ memory }) => memory)) / 1e6)} MB`,
         count(({ wrong }) => wrong !== undefined),
       ],
     ];
   });
   console.log(
-    writeTable([['kind', 'what', 'cases', 'taken', 'slowest', 'limit', 'failed'], ...rows], [2, 3, 4, 5, 6]).join('\n'),
+    writeTable(
+      [['kind', 'what', 'cases', 'taken', 'slowest', 'limit', 'memory', 'failed'], ...rows],
+      [2, 3, 4, 5, 6, 7],
+    ).join('\n'),
   );
   for (const [name] of KINDS) {
     const counts = new Map<string, number>();
@@ -145,8 +149,10 @@ function report(seen: Seen[]): void {
     if (most.length > 0) console.log(`${name}: ${most.map(([ended, times]) => `${times} ${ended}`).join(', ')}`);
   }
   const slow = [...seen].sort((a, b) => b.judged.took - a.judged.took).slice(0, 5);
+  const [large] = [...seen].sort((a, b) => b.judged.memory - a.judged.memory);
+  if (large) console.log(`\nLargest: ${large.kind}:${large.number} ${Math.round(large.judged.memory / 1e6)} MB`);
   console.log(
-    `\nSlowest: ${slow.map(({ kind, number, judged }) => `${kind}:${number} ${judged.took.toFixed(2)} s`).join(', ')}`,
+    `Slowest: ${slow.map(({ kind, number, judged }) => `${kind}:${number} ${judged.took.toFixed(2)} s`).join(', ')}`,
   );
 }
 

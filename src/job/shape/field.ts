@@ -9,7 +9,7 @@ const landing = (description: string) => z.enum(['whole', 'half', 'either']).met
 
 /** `need` decides whether the motif may be missing. */
 export const fieldShape = (
-  { size }: Lengths,
+  { size, repeat }: Lengths,
   known: MotifList,
   need: <T extends z.ZodType>(schema: T) => z.ZodOptional<T>,
 ) =>
@@ -38,8 +38,8 @@ export const fieldShape = (
         .optional(),
       pitch: z
         .strictObject({
-          across: range(size('6"'), 'Width of one repeat.', '6" to 8"').optional(),
-          along: range(size('6"'), 'Length of one repeat.', '6" to 8"').optional(),
+          across: range(repeat('6"'), 'Width of one repeat.', '6" to 8"').optional(),
+          along: range(repeat('6"'), 'Length of one repeat.', '6" to 8"').optional(),
         })
         .meta({ description: 'Size of one repeat. Default: open.', examples: ['{ across: 6" to 8" }'] })
         .optional(),

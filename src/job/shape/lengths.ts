@@ -5,6 +5,8 @@ import { lengthReader, measuredReader, type Reader } from '../readers.ts';
 export interface Lengths {
   /** Above zero. */
   size(example: string): Reader;
+  /** At least 3 mm, under which nothing can be cut. */
+  repeat(example: string): Reader;
   /** Zero or more. */
   strip(example: string): Reader;
   /** Above zero and at most 50 mm. */
@@ -21,6 +23,7 @@ export interface Lengths {
 
 export const lengthsIn = (bare: Unit | undefined): Lengths => ({
   size: (example) => lengthReader(bare, { example }),
+  repeat: (example) => lengthReader(bare, { example, least: 3, leastSays: '3 mm (1/8 in)' }),
   strip: (example) => lengthReader(bare, { example, zero: true }),
   small: (example) => lengthReader(bare, { example, most: 50, mostSays: '50 mm (2 in)' }),
   hair: (example) => lengthReader(bare, { example, most: 3, mostSays: '3 mm (about 1/8 in)' }),

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { shown } from '../../units/index.ts';
 import { defined } from '../defined.ts';
 import type { Place, RugPlace } from '../job.ts';
 import { range, refuseWith, single } from '../leaves.ts';
@@ -44,7 +45,7 @@ export const placeShape = (lengths: Lengths) =>
         .string()
         .transform((given, context): RugPlace => {
           if (given.trim() === CENTRED) return { way: 'centred' };
-          const says = `${given.trim() || 'nothing'} is no place; a rug lies centred, on a wall, or under a table`;
+          const says = `${shown(given) || 'nothing'} is no place; a rug lies centred, on a wall, or under a table`;
           return refuseWith(
             context,
             'job/place',

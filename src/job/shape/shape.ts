@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { UNITS, type Unit } from '../../units/index.ts';
+import { shown, UNITS, type Unit } from '../../units/index.ts';
 import { SURFACES } from '../job.ts';
 import { range, refuseWith, single, title, typed } from '../leaves.ts';
 import type { MotifList } from '../motif-choice.ts';
@@ -27,7 +27,7 @@ const VERSION = 1;
 const version = typed
   .transform((given, context): number => {
     if (Number(given) === VERSION) return VERSION;
-    const says = `this file says version ${given}; version ${VERSION} is read`;
+    const says = `this file says version ${shown(String(given))}; version ${VERSION} is read`;
     return refuseWith(context, 'job/version', { ok: false, says, hint: `evenfield: ${VERSION}` }, given);
   })
   .meta({ description: 'Version of the job file. Always 1.', enum: [VERSION], examples: [VERSION] });

@@ -67,7 +67,7 @@ const names = [...whole.keys()];
 /** The written files of a small work, damaged, given to the check. */
 const kind: Kind = {
   says: 'written files damaged, given to the check',
-  share: 12,
+  share: 30,
   // A sheet whose frame a wrong number makes huge is looked at in two pictures of 24 million pixels, and no more.
   limit: 4,
   ending: 'json',

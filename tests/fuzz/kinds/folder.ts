@@ -71,7 +71,7 @@ function put(dir: string, top: string, [name, what]: Case['before'][number]): vo
 /** Output folders with links, folders and strangers in the way, and names that lead out of them. */
 const kind: Kind = {
   says: 'output folders with links in them, and names that lead out',
-  share: 20,
+  share: 50,
   limit: 2,
   ending: 'json',
   make(random) {

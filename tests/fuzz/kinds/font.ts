@@ -17,7 +17,7 @@ const TABLES = ['head', 'hhea', 'maxp', 'OS/2', 'cmap', 'loca', 'hmtx', 'post', 
 
 const kind: Kind = {
   says: 'fonts cut short and with bits turned, and a word set in them',
-  share: 50,
+  share: 60,
   limit: 2,
   ending: 'font',
   async make(random) {

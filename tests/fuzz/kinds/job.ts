@@ -6,7 +6,7 @@ import { type Kind, saidOf, toBytes, toText } from '../kind.ts';
 /** Job files changed in the grammar of the job. */
 const kind: Kind = {
   says: 'job files, changed by their grammar, read',
-  share: 220,
+  share: 200,
   limit: 2,
   ending: 'yaml',
   make: (random) => toBytes(changedJob(random, 4)),

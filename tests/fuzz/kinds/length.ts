@@ -48,7 +48,7 @@ const STEPS = [
 /** Lengths, volumes, covers, times and plain numbers, as somebody might type them. */
 const kind: Kind = {
   says: 'lengths and other measures',
-  share: 250,
+  share: 200,
   limit: 2,
   ending: 'txt',
   make: (random) => toBytes(changeText(random.pick(GIVEN), random, SCRAPS)),

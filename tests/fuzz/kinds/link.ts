@@ -1,4 +1,4 @@
-import { deflateRawSync } from 'node:zlib';
+import { deflateSync } from 'node:zlib';
 import { hashOf, readHash } from '../../../src/page/state/link.ts';
 import { changeBytes, changeText } from '../change.ts';
 import { SAMPLES } from '../job-change.ts';
@@ -6,7 +6,7 @@ import { type Kind, saidOf, toBytes, toText } from '../kind.ts';
 
 const kind: Kind = {
   says: 'links that carry a job to the page',
-  share: 50,
+  share: 70,
   limit: 2,
   ending: 'txt',
   make(random) {
@@ -16,8 +16,8 @@ const kind: Kind = {
       return toBytes(changeText(hashOf(job), random, ['=', '%', '#job=', '-', '_', '+', '/', ' ', '\0', 'é']));
     const packed =
       way < 0.45
-        ? deflateRawSync(Buffer.alloc(10_000 << random.below(12), random.pick(['a', '\0', '- ['])))
-        : deflateRawSync(job);
+        ? deflateSync(Buffer.alloc(10_000 << random.below(12), random.pick(['a', '\0', '- ['])))
+        : deflateSync(job);
     const bytes = way < 0.5 ? packed : changeBytes(packed, random, 0, random.pick([0.05, 1]));
     return toBytes(`#job=${Buffer.from(bytes).toString('base64url')}`);
   },

@@ -10,7 +10,7 @@ const NAME = /^[a-z0-9][a-z0-9.-]{0,80}$/;
 /** Job files made from end to end; what is made must be proved by the check. */
 const kind: Kind = {
   says: 'job files, changed by their grammar, made and proved',
-  share: 2,
+  share: 15,
   limit: 30,
   ending: 'yaml',
   make: (random) => toBytes(changedJob(random, 1)),

@@ -19,7 +19,7 @@ const SCRAPS =
 
 const kind: Kind = {
   says: "drawings of one's own (SVG)",
-  share: 90,
+  share: 100,
   limit: 2,
   ending: 'svg',
   make(random) {
