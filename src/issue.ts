@@ -39,13 +39,13 @@ function shownKey(key: string): string {
   return letters.length > LONGEST_KEY ? `${letters.slice(0, LONGEST_KEY - 3).join('')}…` : letters.join('');
 }
 
-/** `border.width`, `palette["deep red"]`, or `the job` for the file as a whole. */
+/** `border.width`, `palette.deep red`, `palette["no. 5"]`, or `the job` for the file as a whole. */
 export function writePath(path: (string | number)[]): string {
   if (path.length === 0) return 'the job';
   return path
     .map((key, at) => {
       if (typeof key === 'number') return `[${key}]`;
-      if (/^[A-Za-z_][\w-]{0,39}$/.test(key)) return at === 0 ? key : `.${key}`;
+      if (key.length <= 40 && /^[A-Za-z_][\w-]*( [\w-]+)*$/.test(key)) return at === 0 ? key : `.${key}`;
       return `["${shownKey(key)}"]`;
     })
     .join('');

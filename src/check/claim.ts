@@ -6,6 +6,15 @@ export type { Claim, Claims } from './told.ts';
 /** The claims of one kind. One family a file in `claims/`, as its default export; adding one means adding a file. */
 export type Family = (set: FileSet) => Claim[] | Promise<Claim[]>;
 
+/** What a family proves and how, for people; the table in DEVELOPERS.md is made of it. Each file in `claims/` exports one as `proof`. */
+export interface Proof {
+  claims: string;
+  /** The files that are read for it, where they are there; `*` stands for any number. */
+  files: readonly string[];
+  method: string;
+  tolerance: string;
+}
+
 /** How far a drawing may lie from what is claimed of it, mm. */
 export const DRAWN = 0.05;
 /** How far numbers may be from adding up, mm. */

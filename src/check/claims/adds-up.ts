@@ -1,7 +1,15 @@
-import { atLeast, atMost, type Claim, equal, REASONED, unproven } from '../claim.ts';
+import { atLeast, atMost, type Claim, equal, type Proof, REASONED, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 
 const FILE = 'layout.json';
+
+export const proof: Proof = {
+  claims:
+    'field is repeats times pitch; the whole is field, borders, reserves and end gaps; margins and landings alike on opposite sides',
+  files: ['layout.json'],
+  method: 'sums of the numbers as written',
+  tolerance: '1e-6 mm a term; a step of the tape between opposite margins',
+};
 
 /** The numbers of layout.json agree with each other. */
 export default function addsUp(set: FileSet): Claim[] {

@@ -1,10 +1,17 @@
-import { type Claim, equal, stated, unproven } from '../claim.ts';
+import { type Claim, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { lookAtAlternate } from '../measure/alternating.ts';
 import { fieldOf } from '../measure/field.ts';
 
 const FILE = 'plan.svg';
 const WHERE = { row: 'in every second row', column: 'in every second column', checker: 'in turn both ways' };
+
+export const proof: Proof = {
+  claims: 'every second repeat is another just where the layout says so; colours exchanged there',
+  files: ['layout.json', 'plan.svg', 'template.svg'],
+  method: 'pieces of one repeat compared with the template, place by place',
+  tolerance: '0.05 mm',
+};
 
 /** Every second repeat is another where the layout says so, and only there. */
 export default async function alternate(set: FileSet): Promise<Claim[]> {

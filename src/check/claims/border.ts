@@ -1,4 +1,4 @@
-import { type Claim, DRAWN, list, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, list, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { type Field, fieldOf, isInset } from '../measure/field.ts';
 import { across, along, frameOf, outside } from '../measure/frame.ts';
@@ -17,6 +17,13 @@ const FILE = 'plan.svg';
 const DRAWN_OUT = 0.002;
 /** Pitches of two pairs of sides nearer to each other than this are the same, mm. */
 const PITCHES_ALIKE = 1e-3;
+
+export const proof: Proof = {
+  claims: 'borders even on four sides, within their width, whole repeats, reversed or running round, corners alike',
+  files: ['layout.json', 'plan.svg', 'template.svg'],
+  method: 'frames, pitches and mirror images of the pieces of each side, measured on the outlines',
+  tolerance: '0.05 mm; 0.2 % of the width where two pairs of sides differ in pitch',
+};
 
 /** Borders lie evenly round the work, whole repeats on every side, and the field lies evenly inside them. */
 export default async function border(set: FileSet): Promise<Claim[]> {

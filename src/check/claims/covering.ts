@@ -1,4 +1,4 @@
-import { type Claim, DRAWN, equal, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet, Sheet } from '../file-set.ts';
 import { loadCutParts } from '../measure/cut-parts.ts';
 import { centre, Finder } from '../measure/finder.ts';
@@ -14,6 +14,14 @@ import type { Stencil } from '../read/stencil.ts';
 
 /** A piece that reaches so little into the room, mm², lies beyond its walls. */
 const BEYOND = 0.05;
+
+export const proof: Proof = {
+  claims:
+    'every piece of the plan is painted through a window, once; every open window lies on one piece, its place in the room',
+  files: ['layout.json', 'plan.svg', 'stencil-*.svg'],
+  method: 'sheets laid at every placement by their own transform, outlines matched corner by corner',
+  tolerance: '0.05 mm',
+};
 
 /** The sheets, laid down at all their placements, paint the plan: all of it, each piece once, and nothing else. */
 export default async function covering(set: FileSet): Promise<Claim[]> {

@@ -1,4 +1,4 @@
-import { type Claim, DRAWN, equal, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet, Sheet } from '../file-set.ts';
 import { flat, holds } from '../measure/flat.ts';
 import { followed } from '../measure/overcut.ts';
@@ -8,6 +8,14 @@ import type { Line, Stencil } from '../read/stencil.ts';
 
 /** How far a blade may run on more or less than stated, or beside its own line, mm. */
 const RUN_ON = 0.01;
+
+export const proof: Proof = {
+  claims:
+    'every line once, in the order listed, inside before outside, of a kind and colour that is stated, closed, run on as stated, mirrored as stated',
+  files: ['layout.json', 'stencil-*.svg'],
+  method: 'lines of the file followed point by point',
+  tolerance: '0.01 mm',
+};
 
 /** What a cutter is given: every line once, in a good order, of a known kind, each one stroke of the blade. */
 export default function cutLines(set: FileSet): Claim[] {

@@ -1,11 +1,18 @@
 import { parseLength, type Unit } from '../../units/index.ts';
-import { type Claim, equal, unproven } from '../claim.ts';
+import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import type { LayoutFile } from '../read/layout.ts';
 
 const FILE = 'plan.svg';
 /** Labels are rounded to the tape's step; this much is added for numbers that lie half way, mm. */
 const HALF_WAY = 1e-3;
+
+export const proof: Proof = {
+  claims: 'every length on the plan is one of the work; its size is written',
+  files: ['layout.json', 'plan.svg'],
+  method: 'labels parsed as lengths',
+  tolerance: 'half a step of the tape',
+};
 
 /** The lengths written on the plan are those of the work. Labels are drawn as outlines and carry their words beside them. */
 export default function dimensions(set: FileSet): Claim[] {

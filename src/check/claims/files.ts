@@ -1,4 +1,4 @@
-import { type Claim, equal, stated } from '../claim.ts';
+import { type Claim, equal, type Proof, stated } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import type { Read } from '../read/read.ts';
 
@@ -16,6 +16,23 @@ function reads(set: FileSet, name: string): Read<unknown> {
     return set.content(name) === undefined ? { ok: false, says: `${name} is missing` } : { ok: true, value: 0 };
   return set.text(name);
 }
+
+export const proof: Proof = {
+  claims: 'every file is there and can be read; no stencil of another layout; each sheet listed once',
+  files: [
+    'job-sheet.html',
+    'job-sheet.pdf',
+    'layout.json',
+    'marks.csv',
+    'marks.svg',
+    'plan.png',
+    'plan.svg',
+    'stencil-*.svg',
+    'template.svg',
+  ],
+  method: 'each file read by its own reader',
+  tolerance: 'none',
+};
 
 /** Every file of the job is there and can be read, and no stencil of another layout lies among them. */
 export default function files(set: FileSet): Claim[] {

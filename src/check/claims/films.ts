@@ -1,4 +1,4 @@
-import { type Claim, DRAWN, equal, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet, Sheet } from '../file-set.ts';
 import { type Move, moveOutline, movePoint } from '../measure/move.ts';
 import type { LayoutFile } from '../read/layout.ts';
@@ -9,6 +9,13 @@ import { readSvg } from '../read/svg.ts';
 type Film = NonNullable<LayoutFile['films']>[number];
 
 const FILE = 'layout.json';
+
+export const proof: Proof = {
+  claims: 'every sheet on one film, clear of the others and within the edge; a film file has just their lines',
+  files: ['layout.json', 'stencil-*.svg'],
+  method: 'rectangles of the sheets as drawn, placed and compared',
+  tolerance: '0.05 mm',
+};
 
 /** Sheets lie on the film that they are cut from, none over another, and a film that is written holds just their lines. */
 export default function films(set: FileSet): Claim[] {

@@ -1,10 +1,11 @@
-import { type Claim, DRAWN, equal, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { colourAt } from '../measure/colour-at.ts';
+import { Corners } from '../measure/corners.ts';
 import { linesTo, measureCut } from '../measure/floor-cuts.ts';
 import { endsOf, met, ROUND, WALL_NAMES } from '../measure/floor-room.ts';
 import { frameOf } from '../measure/frame.ts';
-import { RUNS, wallEnds } from '../measure/in-room.ts';
+import { fromStretch, RUNS, wallEnds } from '../measure/in-room.ts';
 import { moveOutline } from '../measure/move.ts';
 import { type Floor, floorOf } from '../measure/on-floor.ts';
 import type { FloorEntry, WallName } from '../read/floor.ts';
@@ -26,6 +27,14 @@ const SHARE = 1e-4;
 const CRUMB = 0.05;
 /** Places looked at in each drawing. */
 const PLACES = 2500;
+
+export const proof: Proof = {
+  claims:
+    'walls, obstacles and cuts of a floor; centre lines; room.svg is the plan cut to the room; marks end at the walls; hatching',
+  files: ['layout.json', 'marks.csv', 'plan.svg', 'room.svg', 'stencil-*.svg'],
+  method: 'clipping, areas, 2,500 places by colour, every corner by place',
+  tolerance: '0.05 mm; areas to 0.01 %',
+};
 
 /** A floor from wall to wall: its cuts, the room drawn across the plan, and the floor as it will be, which is the plan cut to the room. */
 export default async function floor(set: FileSet): Promise<Claim[]> {
@@ -271,7 +280,9 @@ async function asItWillBe(plan: Plan, room: Plan, entry: FloorEntry, pattern: Fl
     });
     if (!onEdge) wrong = `${shown} instead of ${wanted} at ${Math.round(x)}, ${Math.round(y)}`;
   }
+  const astray = strayCorner(room, new Corners(plan.painted.map(({ outline }) => outline)), entry);
   return [
+    equal(ROOM, 'every corner painted on the floor is one of the plan, or lies at a wall', astray ?? 'all', 'all'),
     stated(ROOM, 'each colour covers as much as the plan has of it in the room', off <= SHARE, off, SHARE),
     stated(ROOM, 'nothing is painted beyond the walls or on what stands in the room', out <= DRAWN, out, DRAWN),
     stated(ROOM, 'the ground covers the room less what stands in it', bare <= SHARE, bare, SHARE),
@@ -283,6 +294,23 @@ async function asItWillBe(plan: Plan, room: Plan, entry: FloorEntry, pattern: Fl
     ),
     equal(ROOM, 'the floor shows the colours of the plan, place by place', wrong || 'it does', 'it does'),
   ];
+}
+
+/** A corner of the painted floor that the plan has not, and that no wall, edge of the pattern or thing in the room cuts. */
+function strayCorner(room: Plan, plan: Corners, { pattern, corners, obstacles }: FloorEntry): string | undefined {
+  const rings: Spot[][] = [
+    ROUND.map((corner): Spot => pattern[corner]),
+    ROUND.map((corner): Spot => corners[corner]),
+    ...obstacles.map(({ outline }) => outline.map((spot): Spot => spot)),
+  ];
+  const edges = rings.flatMap((ring) => ring.map((a, at): [Spot, Spot] => [a, ring[(at + 1) % ring.length]!]));
+  for (const { outline } of room.painted)
+    for (let at = 0; at < outline.corners.length; at += 2) {
+      const spot: Spot = [outline.corners[at]!, outline.corners[at + 1]!];
+      if (plan.at(...spot, DRAWN).length > 0) continue;
+      if (!edges.some(([a, b]) => fromStretch(spot, a, b) <= DRAWN)) return `not at ${spot.map(Math.round).join(', ')}`;
+    }
+  return undefined;
 }
 
 /** Marks end at the walls as they are drawn, and none lies beyond. */

@@ -1,5 +1,5 @@
 import Flatbush from 'flatbush';
-import { type Claim, DRAWN, equal, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { loadClipping } from '../measure/clipping.ts';
 import { flat } from '../measure/flat.ts';
@@ -9,6 +9,13 @@ import type { Frame } from '../read/outline.ts';
 import type { Painted } from '../read/plan.ts';
 
 const FILE = 'plan.svg';
+
+export const proof: Proof = {
+  claims: 'what is painted over the gaps of bridges laps as stated',
+  files: ['layout.json', 'plan.svg'],
+  method: 'outlines over gaps clipped with the paint beside them',
+  tolerance: '0.05 mm',
+};
 
 /** What is painted over the gaps of bridges laps over the paint on either side by as much as is said. */
 export default async function gaps(set: FileSet): Promise<Claim[]> {

@@ -1,4 +1,4 @@
-import { type Claim, DRAWN, equal, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { fromBoundary } from '../measure/edges.ts';
 import { type Field, fieldOf } from '../measure/field.ts';
@@ -8,6 +8,13 @@ import type { LayoutNumbers } from '../read/layout.ts';
 
 const FILE = 'marks.csv';
 const CLAIM = 'lines between repeats run where repeats of the plan meet';
+
+export const proof: Proof = {
+  claims: 'lines snapped through the marks run where repeats meet and cut no piece',
+  files: ['layout.json', 'marks.csv', 'plan.svg', 'template.svg'],
+  method: 'lines of marks.csv laid over the outlines of the plan',
+  tolerance: '0.05 mm',
+};
 
 /** The lines that part the repeats, snapped through the marks, run where two repeats meet as they are drawn, or cut no piece. */
 export default async function guides(set: FileSet): Promise<Claim[]> {

@@ -1,4 +1,4 @@
-import { type Claim, equal, stated, unproven } from '../claim.ts';
+import { type Claim, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { readPdfText, type TextPage } from '../read/pdf-text.ts';
 
@@ -14,6 +14,14 @@ const CAUTIONS = [
   'Keep windows open',
   'slippery when wet',
 ];
+
+export const proof: Proof = {
+  claims:
+    'every mark, check and sheet is printed; readings large; pages numbered; nothing where a printer cannot reach; cautions',
+  files: ['job-sheet.html', 'job-sheet.pdf', 'layout.json', 'marks.csv', 'stencil-*.svg'],
+  method: 'text runs of the PDF with their place and size',
+  tolerance: '0.01 point',
+};
 
 /** The printed job sheet has every mark, every check and every sheet; its pages are numbered, and nothing lies off them. */
 export default async function jobSheetPdf(set: FileSet): Promise<Claim[]> {

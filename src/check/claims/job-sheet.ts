@@ -1,9 +1,16 @@
-import { type Claim, equal, unproven } from '../claim.ts';
+import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { readPage } from '../read/page.ts';
 import { reading } from '../read/read.ts';
 
 const FILE = 'job-sheet.html';
+
+export const proof: Proof = {
+  claims: 'names every sheet, shows the paint of the plan, fetches nothing',
+  files: ['job-sheet.html', 'layout.json', 'marks.csv', 'plan.svg', 'stencil-*.svg'],
+  method: 'words and path texts looked for',
+  tolerance: 'none',
+};
 
 /** The job sheet names every sheet and every reading of the axis, and stands by itself. */
 export default function jobSheet(set: FileSet): Claim[] {
@@ -20,12 +27,17 @@ export default function jobSheet(set: FileSet): Claim[] {
   const plan = set.plan();
   if (plan.ok) {
     const painted = plan.value.svg.paths.filter((path) => path.groups.includes('paint'));
-    const missing = painted.filter(({ attributes }) => !text.value.includes(` d="${attributes.d}"`)).length;
+    const lines = new Set(painted.map(({ attributes }) => ` d="${attributes.d}"`));
+    const missing = [...lines].filter((line) => !text.value.includes(line)).length;
+    const written = set.text('plan.svg');
+    // Where a few paths are used in many places, those places must be the same as well.
+    const placed = written.ok ? (written.value.match(/<use\b[^>]*>\s*(?:<use\b[^>]*>\s*)*/g) ?? []) : [];
+    const strayed = placed.filter((uses) => !text.value.includes(uses)).length;
     claims.push(
       equal(
         FILE,
         'the job sheet shows the paint of the plan',
-        missing ? `${missing} paths are not on it` : 'all',
+        missing ? `${missing} paths are not on it` : strayed ? 'they lie elsewhere on it' : 'all',
         'all',
       ),
     );

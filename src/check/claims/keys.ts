@@ -1,4 +1,4 @@
-import { type Claim, DRAWN, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet, Sheet } from '../file-set.ts';
 import { Corners } from '../measure/corners.ts';
 import { distanceTo, flat, holds } from '../measure/flat.ts';
@@ -12,6 +12,13 @@ import { onWork } from './covering.ts';
 
 const GUIDE = 'the point of every guide key lies on a guide line';
 const NEIGHBOUR = 'every neighbour key shows a corner of a painted piece';
+
+export const proof: Proof = {
+  claims: 'guide keys point to guide lines, neighbour keys show a corner of what is painted before, match keys meet',
+  files: ['layout.json', 'marks.csv', 'plan.svg', 'stencil-*.svg'],
+  method: 'keys laid at every placement, points against lines and corners',
+  tolerance: '0.05 mm',
+};
 
 /** The keys of every sheet line up: on guide lines, or on the corner of a piece that is painted already. */
 export default function keys(set: FileSet): Claim[] {

@@ -1,4 +1,4 @@
-import { type Claim, DRAWN, equal, list, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, equal, list, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { fromBoundary, isSound, landsAs, lineAt } from '../measure/edges.ts';
 import { type Field, fieldOf, isInset, windowOf } from '../measure/field.ts';
@@ -14,6 +14,13 @@ import type { Outline } from '../read/outline.ts';
 import type { Painted } from '../read/plan.ts';
 
 const FILE = 'plan.svg';
+
+export const proof: Proof = {
+  claims: 'insets in every room and none cut; the medallion in its room about the centre',
+  files: ['layout.json', 'plan.svg', 'template.svg'],
+  method: 'pieces grouped by place and compared with each other and with their room',
+  tolerance: '0.05 mm',
+};
 
 /** What stands in the field besides its repeats: insets in the rooms of its motif, a medallion in the middle. */
 export default async function laidOver(set: FileSet): Promise<Claim[]> {

@@ -1,4 +1,4 @@
-import { type Claim, DRAWN, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { isSound, type Line, landsAs, lineAt } from '../measure/edges.ts';
 import { type Field, fieldOf } from '../measure/field.ts';
@@ -14,6 +14,13 @@ const ALLOWED = {
   whole: 'a line between repeats, to 0.05 mm, and what it cuts is cut as the pattern is there',
   half: 'a mirror line through repeats or pieces, to 0.05 mm, and every piece there is an exact half',
   cut: 'neither',
+};
+
+export const proof: Proof = {
+  claims: 'how repeats meet four edges and both centre lines',
+  files: ['layout.json', 'plan.svg', 'template.svg'],
+  method: 'edges of the field against the cells of the template laid on it',
+  tolerance: '0.05 mm',
 };
 
 /** How the repeats meet the four edges and both centre lines of the field. */

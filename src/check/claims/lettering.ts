@@ -1,4 +1,4 @@
-import { type Claim, DRAWN, equal, list, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, equal, list, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { across, frameOf, outside } from '../measure/frame.ts';
 import { heightsOf, reachOf, saysOf } from '../measure/lettered.ts';
@@ -13,6 +13,13 @@ const FILE = 'plan.svg';
 const LAYOUT = 'layout.json';
 const SHEET = 'job-sheet.html';
 const CLAIM = 'lettering stands where the layout says, and nowhere else';
+
+export const proof: Proof = {
+  claims: 'every letter in its room, centred, on its base line, as large as stated, reading as stated',
+  files: ['layout.json', 'plan.svg'],
+  method: 'outlines of the letters measured; feet and turns compared',
+  tolerance: '0.05 mm',
+};
 
 /** Every line of lettering: in its room, centred, as large as stated, and nothing else painted there. */
 export default async function lettering(set: FileSet): Promise<Claim[]> {

@@ -1,11 +1,21 @@
-import { type Claim, equal, unproven } from '../claim.ts';
+import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
+import { plainWords, readBlocks } from '../read/blocks.ts';
+import type { MarkRow } from '../read/marks.ts';
 import { reading } from '../read/read.ts';
+import { LENGTH, shortUse } from '../read/said.ts';
 import { readSvg } from '../read/svg.ts';
 
 const FILE = 'marks.svg';
 
-/** The drawing of the marks shows every reading of marks.csv. */
+export const proof: Proof = {
+  claims: 'marks.svg has every reading in its turn, with what it is for, and says of each line what the job sheet says',
+  files: ['job-sheet.html', 'marks.csv', 'marks.svg'],
+  method: 'words beside the outlines compared with marks.csv and the job sheet',
+  tolerance: 'none',
+};
+
+/** The drawing of the marks shows every reading of marks.csv, line by line. */
 export default function marksDrawing(set: FileSet): Claim[] {
   const text = set.text(FILE);
   const svg = text.ok ? reading(() => readSvg(text.value)) : text;
@@ -14,7 +24,104 @@ export default function marksDrawing(set: FileSet): Claim[] {
   if (!marks.ok) return [unproven(FILE, 'the drawing shows every mark', marks.says)];
   const labels = svg.value.paths.flatMap((path) => path.attributes['data-label'] ?? []);
   const lacking = marks.value.find((row) => row.line !== 'check' && !labels.some((label) => label.includes(row.tape)));
+  const drawn = linesOf(labels, new Set(marks.value.map(({ line }) => line)));
+  const lines = [...new Set(marks.value.map(({ line }) => line))].filter((line) => line !== 'check' && line !== 'span');
+  const wrong = lines.find(
+    (line) =>
+      !inTurn(
+        drawn.get(line) ?? [],
+        marks.value.filter((row) => row.line === line),
+      ),
+  );
   return [
     equal(FILE, 'the drawing shows every mark', lacking ? `not ${lacking.tape} of ${lacking.line}` : 'all', 'all'),
+    ...notes(set, labels, lines, drawn),
+    equal(
+      FILE,
+      'every line of the drawing has its readings in turn, each with what it is for, and no others',
+      wrong ? `not ${wrong}` : 'all',
+      'all',
+    ),
   ];
+}
+
+/** The heading of what belongs to no line. */
+const CHECKS = 'Square checks';
+/** What the drawing says of every line and of the tape, it says as the job sheet does. */
+function notes(
+  set: FileSet,
+  labels: readonly string[],
+  lines: readonly string[],
+  drawn: ReadonlyMap<string, string[]>,
+): Claim[] {
+  const claim = 'the drawing says of every line what the job sheet says of it';
+  const text = set.text('job-sheet.html');
+  const page = text.ok ? reading(() => readBlocks(text.value)) : text;
+  if (!page.ok) return [unproven(FILE, claim, page.says)];
+  const said = page.value
+    .map(({ cells }) => cells.join(' '))
+    .join(' ')
+    .toLowerCase();
+  const told = (words: string): boolean => said.includes(words.toLowerCase());
+  const wrong = lines.find((line) => {
+    const own = drawn.get(line) ?? [];
+    const first = own.findIndex((label) => LENGTH_ALONE.test(label));
+    return !told(
+      plainWords(
+        own
+          .slice(0, Math.max(0, first))
+          .join(' ')
+          .replace(/ ?Scale 1:[\d.]+$/, ''),
+      ),
+    );
+  });
+  const tape = labels.map(plainWords).find((label) => /^A tape in good order/.test(label) && !told(label));
+  return [equal(FILE, claim, wrong ? `not of ${wrong}` : (tape?.slice(0, 80) ?? 'it does'), 'it does')];
+}
+
+/** A heading goes over no more pieces than this. */
+const PIECES = 8;
+
+/** What is written under the heading of every line; a heading names one line or several that are alike, over one piece or more. */
+function linesOf(labels: readonly string[], known: ReadonlySet<string>): Map<string, string[]> {
+  const found = new Map<string, string[]>();
+  const pieces = labels.map(plainWords);
+  let names: string[] = [];
+  for (let at = 0; at < pieces.length; at++) {
+    const [heading, over] = headingAt(pieces, at, known);
+    if (heading.length > 0) {
+      names = heading;
+      at += over - 1;
+    } else if (pieces[at] === CHECKS) names = [];
+    else for (const name of names) found.set(name, [...(found.get(name) ?? []), pieces[at]!]);
+  }
+  return found;
+}
+
+/** The lines that are named from here on, and over how many pieces. */
+function headingAt(pieces: readonly string[], at: number, known: ReadonlySet<string>): [string[], number] {
+  if (!known.has(pieces[at]!.split(/, | and |,$/)[0]!.replace(/ and$/, ''))) return [[], 0];
+  for (let over = 1; over <= PIECES; over++) {
+    const words = pieces
+      .slice(at, at + over)
+      .join(' ')
+      .replace(/, continued$/, '')
+      .split(/, | and /);
+    if (words.every((word) => known.has(word) && word !== 'check')) return [words, over];
+  }
+  return [[], 0];
+}
+
+const LENGTH_ALONE = new RegExp(`^${LENGTH}$`);
+
+/** Readings follow each other as they are listed, each followed by what it is for. */
+function inTurn(labels: readonly string[], rows: readonly MarkRow[]): boolean {
+  const readings = labels.flatMap((label, at) => (LENGTH_ALONE.test(label) ? [at] : []));
+  const drawn = readings.map((at, i) => {
+    // What a mark is for may go over more than one piece, and words of the next line may follow the last.
+    const words = labels.slice(at + 1, readings[i + 1] ?? at + 1 + PIECES).join(' ');
+    return `${labels[at]}|${words} `;
+  });
+  const due = rows.map((row) => `${plainWords(row.tape)}|${shortUse(row.for)} `);
+  return drawn.length === due.length && due.every((words, at) => drawn[at]!.startsWith(words));
 }

@@ -1,9 +1,18 @@
-import { type Claim, equal, unproven } from '../claim.ts';
+import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
+import { plainWords } from '../read/blocks.ts';
+import type { MarkRow } from '../read/marks.ts';
 import { readPage } from '../read/page.ts';
 import { reading } from '../read/read.ts';
 
 const FILE = 'marks-large.html';
+
+export const proof: Proof = {
+  claims: 'marks-large.html has every mark, its reading and what it is for, and no other; fetches nothing',
+  files: ['job-sheet.html', 'marks-large.html', 'marks.csv'],
+  method: 'sections of the page compared with marks.csv',
+  tolerance: 'none',
+};
 
 /** The marks in large type are those of marks.csv, every one of them and no other. */
 export default function marksLarge(set: FileSet): Claim[] {
@@ -26,7 +35,16 @@ export default function marksLarge(set: FileSet): Claim[] {
     const end = /^to mark (\d+)$/.exec(use)?.[1];
     return !shown.notes.get(`${line} ${end}`)?.includes(`from ${start} to here: ${tape}`);
   });
+  const astray = rows.value.find(
+    (row) => row.line !== 'span' && !shown.notes.get(`${row.line} ${row.number}`)?.includes(use(row)),
+  );
   return [
+    equal(
+      FILE,
+      'every mark in large type is for what the list says',
+      astray ? said(`not ${astray.line} ${astray.number}`) : 'it is',
+      'it is',
+    ),
     equal(
       FILE,
       'the marks in large type are those of the list',
@@ -47,6 +65,9 @@ export default function marksLarge(set: FileSet): Claim[] {
     equal(FILE, 'the marks in large type stand by themselves', outward(text.value) ?? 'they do', 'they do'),
   ];
 }
+
+/** What a mark is for, as it is set: primes and spaces as they are typed. */
+const use = (row: MarkRow): string => plainWords(row.for);
 
 const said = (words: string): string => words.slice(0, 80);
 

@@ -1,5 +1,5 @@
 import { parseLength, type Unit } from '../../units/index.ts';
-import { type Claim, equal, stated, unproven } from '../claim.ts';
+import { type Claim, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { compareMarks, MARK_WRITTEN } from '../measure/marked.ts';
 import type { MarkRow } from '../read/marks.ts';
@@ -12,6 +12,14 @@ const ON_FLOOR = [
   ...['near-wall', 'far-wall', 'left-wall', 'right-wall'],
   ...['along-near', 'along-far', 'across-left', 'across-right'],
 ];
+
+export const proof: Proof = {
+  claims:
+    'every mark reads within half a step of true, is numbered onward from one datum and stands for a line of the layout; spans close',
+  files: ['layout.json', 'marks.csv'],
+  method: 'readings parsed; places from layout.json',
+  tolerance: 'half a step of the tape; 0.0015 mm as written',
+};
 
 /** Every mark reads right on the tape and stands for a line that is truly there. */
 export default function marks(set: FileSet): Claim[] {

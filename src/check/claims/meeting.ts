@@ -1,4 +1,4 @@
-import { type Claim, DRAWN, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { type Clipping, loadClipping, type Polygons } from '../measure/clipping.ts';
 import { meetingOf } from '../measure/meeting.ts';
@@ -41,6 +41,13 @@ function isApart(one: Polygons, other: Polygons, gap: number, clip: Clipping): b
   const meet = (width: number) => clip.shared(clip.grown(one, width / 2), clip.grown(other, width / 2), 0) > 0;
   return meet(NEARBY * gap) ? !meet(gap - DRAWN) : undefined;
 }
+
+export const proof: Proof = {
+  claims: 'where colours meet one reaches under the other, or a gap stays, by as much as stated',
+  files: ['layout.json', 'plan.svg'],
+  method: 'outlines of both colours clipped and measured along their common edge',
+  tolerance: '0.02 mm',
+};
 
 /** Where two colours meet, one reaches under the other, or they keep apart, by as much as is said. */
 export default async function meeting(set: FileSet): Promise<Claim[]> {

@@ -1,4 +1,4 @@
-import { type Claim, DRAWN, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { fromBoundary } from '../measure/edges.ts';
 import { type Field, fieldOf } from '../measure/field.ts';
@@ -9,6 +9,13 @@ import type { LayoutNumbers } from '../read/layout.ts';
 
 const FILE = 'plan.svg';
 const FIELD = 'the field mirrors about both centre lines';
+
+export const proof: Proof = {
+  claims: 'the field mirrors about both centre lines, or begins and ends where repeats meet',
+  files: ['layout.json', 'plan.svg', 'template.svg'],
+  method: 'every outline against the mirror image of another',
+  tolerance: '0.05 mm',
+};
 
 /**
  * Reflects every painted outline of the field about both centre lines; each must come to lie on one outline of its own part. A pattern that no

@@ -1,4 +1,4 @@
-import { type Claim, DRAWN, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { meetingOf } from '../measure/meeting.ts';
 import { largestOverlap } from '../measure/overlap.ts';
@@ -8,6 +8,13 @@ const FILE = 'plan.svg';
 const CLAIM = 'no two pieces of the plan overlap';
 /** Share of a repeat's area that two pieces may have in common. */
 const SHARE = 1e-6;
+
+export const proof: Proof = {
+  claims: 'no paint over paint, but as much as colours are said to reach under each other',
+  files: ['layout.json', 'plan.svg'],
+  method: 'areas of pairs of pieces by clipping',
+  tolerance: '0.0015 mm times their length',
+};
 
 /** No piece is painted over another, whatever their parts; but where colours are said to reach under each other, one does, and no farther. */
 export default async function overlap(set: FileSet): Promise<Claim[]> {

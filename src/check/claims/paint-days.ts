@@ -1,4 +1,4 @@
-import { type Claim, equal, stated } from '../claim.ts';
+import { type Claim, equal, type Proof, stated } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import type { LayoutFile } from '../read/layout.ts';
 import { type PaintEntry, readPaintEntry } from '../read/paint.ts';
@@ -11,6 +11,14 @@ const FURNITURE = 7;
 const RUGS = 30;
 /** Paint of another colour beside wet paint is put off so long at the least, hours (common practice, no source). */
 const BESIDE = 1;
+
+export const proof: Proof = {
+  claims:
+    'every coat in its order and wait, sheets laid as often as listed, hours of a day, walking, furniture and rugs',
+  files: ['layout.json'],
+  method: 'days reckoned anew from coats and placements',
+  tolerance: '1e-6 h',
+};
 
 /** The days: every coat of every paint in its order, its sheets, its hours and its wait; and nobody comes too early. */
 export default function paintDays(set: FileSet): Claim[] {

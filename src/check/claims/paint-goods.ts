@@ -1,4 +1,4 @@
-import { type Claim, equal, stated, unproven } from '../claim.ts';
+import { type Claim, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { flat } from '../measure/flat.ts';
 import { isTaped } from '../read/layout.ts';
@@ -12,6 +12,13 @@ const FILE = 'layout.json';
 const LENGTH = 1e-3;
 /** Tape that overlaps at corners or is torn off crooked (common practice, no source). */
 const TORN = 1.1;
+
+export const proof: Proof = {
+  claims: 'tape for all masked edges and its rolls; canvas; films',
+  files: ['layout.json', 'plan.svg', 'room.svg'],
+  method: 'lengths of masked outlines',
+  tolerance: '0.1 %',
+};
 
 /** What is bought beside paint: tape along all that is masked, canvas from the roll. */
 export default function paintGoods(set: FileSet): Claim[] {

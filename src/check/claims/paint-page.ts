@@ -2,13 +2,20 @@ import { writeArea } from '../../units/area.ts';
 import { writeDuration } from '../../units/duration.ts';
 import type { System } from '../../units/unit.ts';
 import { nameVolume, writeVolume } from '../../units/volume.ts';
-import { type Claim, equal, unproven } from '../claim.ts';
+import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { readPage } from '../read/page.ts';
 import { type PaintEntry, type PaintOf, readPaintEntry } from '../read/paint.ts';
 import { reading } from '../read/read.ts';
 
 const FILE = 'job-sheet.html';
+
+export const proof: Proof = {
+  claims: 'rows of every paint and every day, in turn, and no others',
+  files: ['job-sheet.html', 'layout.json'],
+  method: 'words of the page',
+  tolerance: 'none',
+};
 
 /** The job sheet has the rows of every paint and of every day as layout.json has them. */
 export default function paintPage(set: FileSet): Claim[] {

@@ -1,5 +1,5 @@
 import { parseVolume } from '../../units/volume.ts';
-import { type Claim, equal, stated, unproven } from '../claim.ts';
+import { type Claim, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { bestTins } from '../measure/cheapest.ts';
 import { coveredArea } from '../measure/paint-area.ts';
@@ -15,6 +15,14 @@ const LAYOUT = 'layout.json';
 /** Areas as shares, volumes in ml as they are written. */
 const AREA = 1e-3;
 const ADDS_UP = 1e-6;
+
+export const proof: Proof = {
+  claims:
+    'areas from the drawing; coats, loss, volumes, reserve, what is at hand, tins and their cost; paint.csv the same',
+  files: ['job-sheet.html', 'layout.json', 'paint.csv', 'plan.svg', 'room.svg'],
+  method: 'areas of outlines; volumes and prices reckoned anew, cheapest tins by trying all',
+  tolerance: '0.1 % for areas; 1e-6 for sums',
+};
 
 /** Areas of each colour from the plan, and the paint they take: coats, loss, what is kept back, what is at hand, tins. */
 export default function paint(set: FileSet): Claim[] {

@@ -1,4 +1,4 @@
-import { type Claim, stated, unproven } from '../claim.ts';
+import { type Claim, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { frameOf } from '../measure/frame.ts';
 import { dueShade, meanShade, ownColours, type Shade } from '../measure/shades.ts';
@@ -15,6 +15,13 @@ const SHADE = 6;
 const COVERED = 0.05;
 /** Pieces looked at, spread over all of them. */
 const MOST_PIECES = 3000;
+
+export const proof: Proof = {
+  claims: 'plan.png shows the plan: shape, mean shade, colour of every piece',
+  files: ['plan.png', 'plan.svg'],
+  method: 'pixels compared with the outlines',
+  tolerance: '1 pixel; 6 of 255 in shade',
+};
 
 /** The picture is that of the plan: its shape, its mean shade, and the colour of every piece. */
 export default async function picture(set: FileSet): Promise<Claim[]> {

@@ -1,9 +1,16 @@
-import { type Claim, DRAWN, equal, list, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, equal, list, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { across, along, centredFrame, frameOf, outside } from '../measure/frame.ts';
 import { trueSize } from '../measure/true-size.ts';
 
 const FILE = 'plan.svg';
+
+export const proof: Proof = {
+  claims: 'true to size, paths only, closed, as large as the layout, all of it shown, every part in its own colour',
+  files: ['layout.json', 'plan.svg'],
+  method: 'width, height and viewBox; frame of the ground',
+  tolerance: '0.05 mm',
+};
 
 /** The plan is drawn true to size, closed, and as large as the layout says. */
 export default function planSize(set: FileSet): Claim[] {

@@ -1,5 +1,5 @@
 import { parseLength, type Unit } from '../../units/index.ts';
-import { type Claim, equal, stated, unproven } from '../claim.ts';
+import { type Claim, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { MARK_WRITTEN } from '../measure/marked.ts';
 import type { MarkRow } from '../read/marks.ts';
@@ -14,6 +14,13 @@ const BOTH = 2 * MARK_WRITTEN;
 const SHARE = 1e-7;
 
 const fileOf = (number: number, kind: 'csv' | 'html'): string => `refit-${number}.${kind}`;
+
+export const proof: Proof = {
+  claims: 'rows, changes and limits of every re-fit; its new marks land where the first do',
+  files: ['refit.log.json', 'refit-*.csv', 'refit-*.html', 'marks.csv', 'layout.json'],
+  method: 'the history reckoned anew; new marks against old',
+  tolerance: '0.003 mm; a step of the tape for readings',
+};
 
 /** The files of re-fits: each lands where the first marks do, and the log tells them as they are. */
 export default function refit(set: FileSet): Claim[] {

@@ -1,4 +1,4 @@
-import { type Claim, DRAWN, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { fieldOf } from '../measure/field.ts';
 import { centre } from '../measure/finder.ts';
@@ -9,6 +9,13 @@ import type { LayoutNumbers } from '../read/layout.ts';
 
 const FILE = 'plan.svg';
 type Way = 'across' | 'along';
+
+export const proof: Proof = {
+  claims: 'pieces repeat at the pitch both ways; as many repeats as stated; nothing but what its repeats show',
+  files: ['layout.json', 'plan.svg', 'template.svg'],
+  method: 'every outline against the one a pitch on',
+  tolerance: '0.05 mm',
+};
 
 /** The field repeats at the pitch, is as large as its repeats, and shows nothing but what its repeats show, cut by its edges alone. */
 export default async function repeats(set: FileSet): Promise<Claim[]> {

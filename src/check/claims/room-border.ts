@@ -1,4 +1,4 @@
-import { atMost, type Claim, DRAWN, equal, REASONED, stated, unproven } from '../claim.ts';
+import { atMost, type Claim, DRAWN, equal, type Proof, REASONED, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { centre } from '../measure/finder.ts';
 import { frameOf, outside } from '../measure/frame.ts';
@@ -11,6 +11,13 @@ import type { RoomBorderEntry, WallEntry } from '../read/room-border.ts';
 
 const FILE = 'plan.svg';
 const SIDES = ['border-left', 'border-far', 'border-right', 'border-near'];
+
+export const proof: Proof = {
+  claims: 'walls close; whole repeats on each; strips; doors left; corners alike; one pitch',
+  files: ['layout.json', 'plan.svg'],
+  method: 'outlines placed wall by wall and compared with each other',
+  tolerance: '0.05 mm',
+};
 
 /** A border round a room: it closes, lands whole on every wall, keeps its strips and its doors, and turns all corners alike. */
 export default async function roomBorder(set: FileSet): Promise<Claim[]> {

@@ -1,5 +1,5 @@
 import { parseLength } from '../../units/index.ts';
-import { type Claim, equal, unproven } from '../claim.ts';
+import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { centre } from '../measure/finder.ts';
 import { frameOf } from '../measure/frame.ts';
@@ -26,6 +26,13 @@ interface Label {
   /** From left to right, or up the plan; a short one does not tell. */
   way: 'level' | 'upright' | undefined;
 }
+
+export const proof: Proof = {
+  claims: 'length and count beside every wall; the table of walls',
+  files: ['layout.json', 'plan.svg'],
+  method: 'labels parsed, by the wall they lie along',
+  tolerance: 'half a step of the tape',
+};
 
 /** What is written on the plan of a room: beside every wall its length and count, and in the table its name, length, strip and repeats. */
 export default function roomLabels(set: FileSet): Claim[] {

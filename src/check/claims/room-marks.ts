@@ -1,11 +1,18 @@
 import { parseLength } from '../../units/index.ts';
-import { type Claim, equal, stated, unproven } from '../claim.ts';
+import { type Claim, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import type { RoomBorderEntry, WallEntry } from '../read/room-border.ts';
 
 const FILE = 'marks.csv';
 /** true_mm is written to 1 µm, mm. */
 const WRITTEN = 0.0015;
+
+export const proof: Proof = {
+  claims: 'marks of every wall are its drawing: repeats, casings, strips',
+  files: ['layout.json', 'marks.csv'],
+  method: 'places of marks.csv against outlines of the plan',
+  tolerance: '0.05 mm',
+};
 
 /** The marks of a room border are its drawing: every repeat, every casing, the strips, and the walls from end to end. */
 export default function roomMarks(set: FileSet): Claim[] {

@@ -1,5 +1,5 @@
 import { parseLength, type Unit } from '../../units/index.ts';
-import { type Claim, DRAWN, equal, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { loadClipping } from '../measure/clipping.ts';
 import { frameOf } from '../measure/frame.ts';
@@ -25,6 +25,14 @@ const FILE = 'room.svg';
 const HALF_WAY = 1e-3;
 /** Guide lines by which the work is found in its room. */
 const ROOM_LINES = ['near-wall', 'far-wall', 'axis-in-room', 'room'];
+
+export const proof: Proof = {
+  claims:
+    'walls, diagonals, openings, obstacles, axis, gaps and clearances in the room, as drawn, listed, written and marked',
+  files: ['layout.json', 'marks.csv', 'plan.svg', 'room.svg'],
+  method: 'lines of room.svg measured and compared with layout.json and marks.csv',
+  tolerance: '0.05 mm; half a step of the tape for labels',
+};
 
 /** A rug or a runner in its room: walls, openings, obstacles, axis and what is left beside the work, each as drawn, as listed and as marked. */
 export default async function room(set: FileSet): Promise<Claim[]> {
@@ -401,8 +409,8 @@ function touching({ walls: ends, ground }: Seen, { near }: Record<Side, number>)
 }
 
 const looks = (paths: readonly Record<string, string>[]): string[] =>
-  paths.map(({ id, d, fill, 'data-element': element, 'data-part': part }) =>
-    JSON.stringify([id, element, part, fill, d]),
+  paths.map(({ id, d, x, y, fill, 'data-element': element, 'data-part': part }) =>
+    JSON.stringify([id, element, part, fill, d, x, y]),
   );
 
 function samePaint(set: FileSet, drawn: RoomDrawn): Claim {

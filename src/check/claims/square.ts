@@ -1,5 +1,5 @@
 import { parseLength } from '../../units/index.ts';
-import { type Claim, DRAWN, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { across, along, frameOf } from '../measure/frame.ts';
 import { isField } from '../measure/pattern.ts';
@@ -7,6 +7,13 @@ import { squareOfFloor } from '../measure/square-floor.ts';
 import type { Frame } from '../read/outline.ts';
 
 const FILE = 'marks.csv';
+
+export const proof: Proof = {
+  claims: '3-4-5, diagonals and mid-run distances',
+  files: ['layout.json', 'marks.csv', 'plan.svg'],
+  method: 'distances between corners as drawn',
+  tolerance: '0.05 mm; half a step of the tape as read',
+};
 
 /** The distances that prove the corners square are those of the drawing. */
 export default function square(set: FileSet): Claim[] {

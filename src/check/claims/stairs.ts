@@ -1,5 +1,5 @@
 import { parseLength } from '../../units/index.ts';
-import { atMost, type Claim, DRAWN, equal, REASONED, stated, unproven } from '../claim.ts';
+import { atMost, type Claim, DRAWN, equal, type Proof, REASONED, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { across, along, frameOf } from '../measure/frame.ts';
 import { MARK_WRITTEN } from '../measure/marked.ts';
@@ -14,6 +14,13 @@ import { type FlightEntry, readFlightEntry, type StepEntry } from '../read/surfa
 import { readSvg, type Svg } from '../read/svg.ts';
 
 const FILE = 'flight.svg';
+
+export const proof: Proof = {
+  claims: 'on every step the panel of the plan, centred on one line, with strips as told; lengths beside the steps',
+  files: ['flight.svg', 'layout.json', 'marks.csv', 'plan.svg'],
+  method: 'panels of flight.svg against the plan, outline by outline',
+  tolerance: '0.05 mm; half a step of the tape for labels',
+};
 
 /** The flight: on every step the panel of the plan, centred on one line, with plain strips as told and within their limits. */
 export default function stairs(set: FileSet): Claim[] {

@@ -1,7 +1,14 @@
-import { type Claim, equal, stated, unproven } from '../claim.ts';
+import { type Claim, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { frameOf, outside } from '../measure/frame.ts';
 import { trueSize } from '../measure/true-size.ts';
+
+export const proof: Proof = {
+  claims: 'every sheet true to size, paths closed and on it, as many windows and keys as listed',
+  files: ['layout.json', 'stencil-*.svg'],
+  method: 'width, height and viewBox; counts',
+  tolerance: '0.05 mm',
+};
 
 /** Every sheet is drawn true to size, with closed paths that lie on it, as many as layout.json lists. */
 export default function stencilSize(set: FileSet): Claim[] {

@@ -1,4 +1,4 @@
-import { atLeast, type Claim, equal, stated, unproven } from '../claim.ts';
+import { atLeast, type Claim, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet, Sheet } from '../file-set.ts';
 import { flat } from '../measure/flat.ts';
 import { floodSheet } from '../measure/flood.ts';
@@ -8,6 +8,13 @@ import type { Opening } from '../read/stencil.ts';
 
 /** Overlaps below this come from chords, not from the drawing, mm². */
 const NO_AREA = 0.1;
+
+export const proof: Proof = {
+  claims: 'the kept sheet is one piece, also pared; no bridge or window too narrow; nothing overlaps',
+  files: ['layout.json', 'stencil-*.svg'],
+  method: 'clipping, and a flood over a picture of the sheet',
+  tolerance: '0.1 mm² of overlap; pixels of 0.1 mm',
+};
 
 /** Every sheet holds together: nothing overlaps, nothing falls out, no bridge and no window is too narrow. */
 export default async function stencilSound(set: FileSet): Promise<Claim[]> {

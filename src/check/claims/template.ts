@@ -1,4 +1,4 @@
-import { type Claim, DRAWN, equal, list, stated, unproven } from '../claim.ts';
+import { type Claim, DRAWN, equal, list, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { Corners } from '../measure/corners.ts';
 import { fieldOf } from '../measure/field.ts';
@@ -11,6 +11,13 @@ const FILE = 'template.svg';
 const SAME = 'the template is one repeat of the plan';
 /** Farther than this from the pieces of the plan, mm, it is another motif that is laid there. */
 const ASTRAY = 0.6;
+
+export const proof: Proof = {
+  claims: 'true to size, one pitch each way, notches at the middles, one repeat of the plan',
+  files: ['layout.json', 'plan.svg', 'template.svg'],
+  method: 'outlines laid on the plan',
+  tolerance: '0.05 mm',
+};
 
 /** The template for those who trace: true to size, and one repeat as the plan has it. */
 export default async function template(set: FileSet): Promise<Claim[]> {

@@ -1,4 +1,4 @@
-import { atMost, type Claim, DRAWN, equal, list, stated, unproven } from '../claim.ts';
+import { atMost, type Claim, DRAWN, equal, list, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { frameOf, outside } from '../measure/frame.ts';
 import { farthestApart } from '../measure/same-outlines.ts';
@@ -25,6 +25,14 @@ const BAR = 254;
 const CARD = { across: 85.6, along: 53.98 };
 /** Beyond this a printer is set wrong: 10 in measured as 9.5 to 10.5 in. */
 const FACTOR = { from: 10 / 10.5, to: 10 / 9.5 };
+
+export const proof: Proof = {
+  claims:
+    'pages and paper; scale bar 10 in, card box; every page its own part, to size and overlapping; all of it, as its own file draws it',
+  files: ['layout.json', 'plan.svg', 'stencil-*.svg', 'tiles.pdf'],
+  method: 'clips, transforms and outlines of the PDF read back',
+  tolerance: '0.02 mm for bar and card; 0.00001 in scale; 0.05 mm',
+};
 
 /** The printed pages: as many and as large as stated, each showing its part of each drawing true to size, nothing left out. */
 export default async function tiles(set: FileSet): Promise<Claim[]> {

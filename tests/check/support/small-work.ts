@@ -1,4 +1,5 @@
 import { Resvg } from '@resvg/resvg-js';
+import { type Sheets, shortly, smallSheet } from './small-sheet.ts';
 
 /**
  * A made-up work, written out by hand for these tests and sharing no code with the tool: a short runner of 3 × 4 diamonds,
@@ -65,7 +66,7 @@ function plan(): string {
   const field = rows.flatMap((y) => columns.map((x) => at(diamond, x, y)));
   return `<?xml version="1.0" encoding="UTF-8"?>
 <svg xmlns="http://www.w3.org/2000/svg" width="904mm" height="1105.6mm" viewBox="-452 -552.8 904 1105.6">
-<title>A made-up runner</title>
+<title>A made-up runner: plan</title><desc>Overall 824 mm across and 1076 mm along.</desc>
 <g id="paint">
 <path id="ground" fill="${CREAM}" d="${ring([
     [-412, -512.8],
@@ -93,11 +94,14 @@ function stencil(
   windows: Point[][],
   keys: [kind: string, points: Point[]][],
   origin: Point,
+  says: { colour: string; laid: string },
 ): string {
   const path = (id: string, points: Point[], more = '') =>
     `<path id="${id}" data-line="cut"${more} fill="none" stroke="#000" d="${ring(at(points, ...origin))}"/>`;
   return `<?xml version="1.0" encoding="UTF-8"?>
 <svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="${n(width)}mm" height="${n(height)}mm" viewBox="0 0 ${n(width)} ${n(height)}">
+<title>Stencil for ${says.colour}: by hand</title>
+<desc>A sheet ${n(width)} by ${n(height)} mm, with ${windows.length} window${windows.length > 1 ? 's' : ''} and ${keys.length} key${keys.length > 1 ? 's' : ''}. It is laid ${says.laid}.</desc>
 ${windows.map((points, i) => path(`window-${i + 1}`, points)).join('\n')}
 ${keys.map(([kind, points], i) => path(`key-${i + 1}`, points, ` data-key="${kind}"`)).join('\n')}
 </svg>
@@ -155,6 +159,9 @@ const sheets = [
   })),
 ];
 
+const SAYS =
+  '3 × 4 repeats of diamond; each 200 mm across by 200 mm along; border 100 mm all round, 6 repeats on each end and 8 on each side';
+
 const layout = {
   evenfield: 1,
   job: {
@@ -181,7 +188,7 @@ const layout = {
     landing: { left: 'whole', right: 'whole', near: 'whole', far: 'whole', centreAcross: 'half', centreAlong: 'whole' },
     borderRepeats: TEETH,
     cost: 0,
-    says: 'made up',
+    says: SAYS,
     phase: { across: 0, along: 0 },
     work: WORK,
     gaps: { near: GAP, far: GAP, left: 0, right: 0 },
@@ -283,6 +290,34 @@ const csv = (rows: string[][]): string =>
     .join('\r\n')
     .concat('\r\n');
 
+/** Every line by its name, then each of its readings and what it is for; checks in sentences. */
+const drawnMarks = (rows: string[][]): string[] =>
+  rows.flatMap(([line, , , reads, , use], at) =>
+    line === 'check' ? [`${use}: ${reads}`] : [...(rows[at - 1]?.[0] === line ? [] : [line!]), reads!, shortly(use!)],
+  );
+
+/** Where the middle of a sheet lies, 55 mm to the left of the origin of the blue one, as the job sheet tells it. */
+function told({ file, colour, windows, keys, passes }: (typeof sheets)[number]): Sheets {
+  const [width, height, aside] = colour === 'blue' ? [730, 260, -55] : [160, 140, 0];
+  return {
+    file,
+    colour,
+    size: [`${width} mm`, `${height} mm`],
+    windows,
+    keys,
+    passes: passes.map((pass) =>
+      pass.map(({ turn: turns, x, y, open }) => {
+        const [dx, dy] = turn([aside!, 0], turns);
+        const [u, v] = [x + dx, GAP + WORK.along / 2 - y - dy];
+        const across = Math.abs(u) < 1e-6 ? 'on the axis' : `${tape(Math.abs(u))} ${u < 0 ? 'left' : 'right'}`;
+        const turned = ['as drawn', 'quarter turn right', 'half turn', 'quarter turn left'][turns]!;
+        const which = open.length === windows ? 'all' : `only ${open.map((at) => at + 1).join(', ')}`;
+        return [across, tape(v), turned, which];
+      }),
+    ),
+  };
+}
+
 /** All files of the made-up work, as they would lie in its folder. */
 export function smallWork(): Map<string, string | Uint8Array> {
   const drawn = plan();
@@ -304,8 +339,13 @@ export function smallWork(): Map<string, string | Uint8Array> {
       ],
     ],
     [420, 130],
+    { colour: 'blue', laid: '8 times, in 4 passes' },
   );
-  const red = (foot: number) => stencil(160, 140, [tooth(foot)], [['guide', onLine(foot / 2, 45, 50)]], [80, 70]);
+  const red = (foot: number, times: number) =>
+    stencil(160, 140, [tooth(foot)], [['guide', onLine(foot / 2, 45, 50)]], [80, 70], {
+      colour: 'red',
+      laid: `${times} times, in 2 passes`,
+    });
   const line = (kind: string, points: Point[]) =>
     `<path data-line="${kind}" fill="none" stroke="#000" d="${ring(points)}"/>`;
   const notch = [0, 1, 2, 3].map((turns) =>
@@ -335,20 +375,17 @@ export function smallWork(): Map<string, string | Uint8Array> {
     ['plan.svg', drawn],
     ['plan.png', new Resvg(drawn, { fitTo: { mode: 'height', value: 500 } }).render().asPng()],
     ['stencil-blue-1.svg', blue],
-    ['stencil-red-1.svg', red(TOOTH.across)],
-    ['stencil-red-2.svg', red(TOOTH.along)],
+    ['stencil-red-1.svg', red(TOOTH.across, 12)],
+    ['stencil-red-2.svg', red(TOOTH.along, 16)],
     [
       'template.svg',
-      `<svg xmlns="http://www.w3.org/2000/svg" width="220mm" height="220.4mm" viewBox="-110 -110.2 220 220.4"><path data-part="field" fill="none" stroke="#000" d="${ring(diamond)}"/>${bare}</svg>`,
+      `<svg xmlns="http://www.w3.org/2000/svg" width="220mm" height="220.4mm" viewBox="-110 -110.2 220 220.4"><title>A made-up runner: template</title><path data-part="field" fill="none" stroke="#000" d="${ring(diamond)}"/>${bare}</svg>`,
     ],
     ['marks.csv', csv(listed)],
     [
       'marks.svg',
-      `<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="100mm" viewBox="0 0 100 100">${listed.map((row) => label(row[3]!)).join('')}</svg>`,
+      `<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="100mm" viewBox="0 0 100 100"><title>A made-up runner: marks</title>${drawnMarks(listed).map(label).join('')}</svg>`,
     ],
-    [
-      'job-sheet.html',
-      `<!doctype html><html><head><title>x</title></head><body>${drawn.slice(drawn.indexOf('<svg'))}<p>${sheets.map((sheet) => sheet.file).join('</p><p>')}</p><p>${listed.map((row) => row[3]).join('</p><p>')}</p></body></html>\n`,
-    ],
+    ['job-sheet.html', smallSheet(drawn.slice(drawn.indexOf('<svg')), SAYS, listed, sheets.map(told))],
   ]);
 }
