@@ -12,8 +12,8 @@ export interface Judged {
   seconds: number;
 }
 
-/** A mutant that has not been judged by then hangs, s; a busy machine takes many times as long as an idle one. */
-const PATIENCE = 600;
+/** A test file that has not ended by then hangs, s; a busy machine takes many times as long as an idle one. */
+const PATIENCE = 120;
 
 /** How a process ends whose tests fail as they are. */
 const FAILS_BEFORE = 3;
@@ -121,13 +121,15 @@ export async function judge(which: readonly number[]): Promise<void> {
     const own = testModules.filter(({ moduleId }) => specs.some((spec) => spec.moduleId === moduleId));
     return own.length === specs.length && unhandledErrors.length === 0 && own.every((one) => one.ok());
   };
+  /** Tells that a test file has come to its end. */
+  const alive = (): boolean => process.send!({ at: -1, ended: '', seconds: 0 } satisfies Judged);
   const testsOf = ({ file }: Mutant): string[] => [...TESTS[file.split('/')[1]!]!, CHECKED];
   for (const file of new Set(which.flatMap((at) => testsOf(MUTANTS[at]!)))) {
     if (!(await passes(file))) {
       console.error(`${file} fails before anything is changed`);
       process.exit(FAILS_BEFORE);
     }
-    process.send!({ at: -1, ended: '', seconds: 0 } satisfies Judged);
+    alive();
   }
   for (const at of which) {
     const began = performance.now();
@@ -136,7 +138,9 @@ export async function judge(which: readonly number[]): Promise<void> {
     vitest.invalidateFile(module);
     let ended = 'survives';
     for (const file of testsOf(mutant)) {
-      if (await passes(file)) continue;
+      const fine = await passes(file);
+      alive();
+      if (fine) continue;
       ended = `caught by ${file.replace(/^tests\//, '')}`;
       break;
     }

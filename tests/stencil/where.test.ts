@@ -14,8 +14,8 @@ const ring = (left: number, top: number, across: number, along: number): Ring =>
 });
 
 test('a small opening is cut before the nearest of the large ones, and before none that is far', () => {
-  // 2 mm to the left of it 20 × 20 mm, 5 mm to the right 15 × 15 mm, and one 40 mm below.
-  const [small, near, far, away] = [ring(0, 0, 4, 4), ring(-22, -8, 20, 20), ring(9, -5, 15, 15), ring(-8, 44, 20, 20)];
+  // 2 mm to the left of it 10 × 10 mm, 5 mm to the right 20 × 20 mm, and one 40 mm below.
+  const [small, near, far, away] = [ring(0, 0, 4, 4), ring(-12, -3, 10, 10), ring(9, -8, 20, 20), ring(-8, 44, 20, 20)];
   expect([...cutBefore([small, near, far, away])]).toEqual([1, -1, -1, -1]);
   expect([...cutBefore([small, away])]).toEqual([-1, -1]);
 });
