@@ -1,6 +1,6 @@
+import { keptIn, keyOf } from '../keep.ts';
 import { bareFrames, fieldIn, halvesIn, type Slack, workIn } from './axis.ts';
 import { countsOn, sideIn } from './border.ts';
-import { keptIn, keyOf } from './keep.ts';
 import { fieldBounds } from './pitches.ts';
 import type { AxisProblem, FitProblem } from './problem.ts';
 import { slackOf } from './slack.ts';

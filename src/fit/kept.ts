@@ -1,5 +1,5 @@
+import { keptIn, keyOf } from '../keep.ts';
 import { Direction, type KnownRuns, noRuns } from './choices.ts';
-import { keptIn, keyOf } from './keep.ts';
 import type { FitProblem } from './problem.ts';
 import type { Directions } from './search.ts';
 import { slackOf } from './slack.ts';

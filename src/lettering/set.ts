@@ -3,6 +3,7 @@ import { boxCentre, boxWidth, piecesBox } from '../geometry/measure.ts';
 import type { Box, Piece, Point } from '../geometry/path.ts';
 import { movePiece } from '../geometry/transform.ts';
 import { bad, fail, good, type Result } from '../issue.ts';
+import { keptIn } from '../keep.ts';
 import { type Stand, type Standing, standLetters } from './bend.ts';
 import { checkText, named, scriptOf, tidyText } from './characters.ts';
 import { type Face, type Letter, readingFont } from './face.ts';
@@ -55,7 +56,7 @@ type Line = { standing: Standing[]; pieces: Piece[] } | undefined;
 const MOST_LINES = 16;
 
 /** Lines by text and arc: their letters are the same at every size. */
-const kept = new WeakMap<Face, Map<string, Line>>();
+const kept = new WeakMap<Face, Map<string, Promise<Result<Line>>>>();
 
 /** Letters may touch by the font's own design, as in a written hand; an arc must not push others together. */
 async function join(line: Placed[], arc: number, { capHeight }: Face): Promise<Line> {
@@ -66,18 +67,17 @@ async function join(line: Placed[], arc: number, { capHeight }: Face): Promise<L
   return clash ? undefined : { standing, pieces: joined(standing, pairs, booleans) };
 }
 
-/** The line of a tidied text, `arc` in degrees, or the characters that the face lacks. */
-async function lineOf(text: string, arc: number, face: Face): Promise<Result<Line>> {
-  const lines = kept.get(face) ?? new Map<string, Line>();
-  kept.set(face, lines);
-  const key = `${arc} ${text}`;
-  if (lines.has(key)) return good(lines.get(key));
+async function newLine(text: string, arc: number, face: Face): Promise<Result<Line>> {
   const letters = lettersOf(text, face);
   if (!letters.ok) return letters;
-  const line = await join(layLine(letters.value, face, scriptOf(text)), (arc * Math.PI) / 180, face);
-  if (lines.size >= MOST_LINES) lines.delete(lines.keys().next().value!);
-  lines.set(key, line);
-  return good(line);
+  return good(await join(layLine(letters.value, face, scriptOf(text)), (arc * Math.PI) / 180, face));
+}
+
+/** The line of a tidied text, `arc` in degrees, or the characters that the face lacks. */
+function lineOf(text: string, arc: number, face: Face): Promise<Result<Line>> {
+  const lines = kept.get(face) ?? new Map<string, Promise<Result<Line>>>();
+  kept.set(face, lines);
+  return keptIn(lines, MOST_LINES, `${arc} ${text}`, () => newLine(text, arc, face));
 }
 
 /**

@@ -26,7 +26,7 @@ export function pathText(piece: Piece, at: Point = [0, 0]): string {
 const put = (microns: number): string => formatMicrons(microns).replace(/^(-?)0\./, '$1.');
 
 /** A ring from its start on, in relative steps. Steps are differences of points already rounded, so nothing adds up. */
-export function ringTail(ring: Ring): string {
+function ringTail(ring: Ring): string {
   const start = ring.start.map(toMicrons);
   let [x, y] = start as [number, number];
   const steps: Step[] = [];
@@ -44,17 +44,25 @@ export function ringTail(ring: Ring): string {
   return closedSteps(steps, put, x === start[0] && y === start[1]);
 }
 
+/** A ring as it is written wherever it stands: its start, µm, and the text from there on. */
+export interface RingText {
+  x: number;
+  y: number;
+  tail: string;
+}
+
+export const ringTexts = (pieces: readonly Piece[]): RingText[] =>
+  pieces.flat().map((ring) => ({ x: toMicrons(ring.start[0]), y: toMicrons(ring.start[1]), tail: ringTail(ring) }));
+
 /**
  * Every placement of some pieces as one path text: each ring is `M x y`, absolute, and a relative tail that is the same at
  * every placement. Placement and shape are rounded to 1 µm each, so a written point lies within 1 µm of the true one.
  * @param at x0, y0, x1, y1, … mm
  */
-export function regionText(pieces: readonly Piece[], at: Float64Array): string {
-  const rings = pieces.flat().map((ring) => ({
-    x: toMicrons(ring.start[0]),
-    y: toMicrons(ring.start[1]),
-    tail: ringTail(ring),
-  }));
+export const regionText = (pieces: readonly Piece[], at: Float64Array): string => placedText(ringTexts(pieces), at);
+
+/** `regionText` of rings that are written already. */
+export function placedText(rings: readonly RingText[], at: Float64Array): string {
   // Rows share their x, columns their y: every number is written once a row and once a column.
   const columns: number[] = [];
   const starts: string[][] = [];

@@ -1,6 +1,6 @@
 import type { Piece } from '../geometry/path.ts';
 import { formatMicrons, toMicrons } from './number.ts';
-import { regionText, ringTail } from './path.ts';
+import { placedText, ringTexts } from './path.ts';
 import { type Attributes, element } from './svg.ts';
 
 /** A region whose text would be longer than this, in characters, is written by stretches of its rows. */
@@ -48,13 +48,9 @@ function stretchesOf(at: Float64Array): Stretch[] {
  * @param id begins the names of those paths; nothing else in the document may have it
  */
 export function regionElements(id: string, attributes: Attributes, pieces: readonly Piece[], at: Float64Array): string {
-  const rings = pieces.flat().map((ring) => ({
-    x: toMicrons(ring.start[0]),
-    y: toMicrons(ring.start[1]),
-    tail: ringTail(ring),
-  }));
+  const rings = ringTexts(pieces);
   const length = rings.reduce((sum, { tail }) => sum + tail.length + 16, 0) * (at.length / 2);
-  if (length <= LONG) return element('path', { ...attributes, d: regionText(pieces, at) });
+  if (length <= LONG) return element('path', { ...attributes, d: placedText(rings, at) });
   const paths: string[] = [];
   const uses: string[] = [];
   const single: number[] = [];
@@ -70,7 +66,7 @@ export function regionElements(id: string, attributes: Attributes, pieces: reado
     for (const y of ys) uses.push(element('use', { 'xlink:href': `#${name}`, y: formatMicrons(y) }));
   }
   const alone =
-    single.length > 0 ? [element('path', { ...attributes, d: regionText(pieces, Float64Array.from(single)) })] : [];
+    single.length > 0 ? [element('path', { ...attributes, d: placedText(rings, Float64Array.from(single)) })] : [];
   if (paths.length === 0) return alone.join('');
   const group = { ...attributes, 'xmlns:xlink': 'http://www.w3.org/1999/xlink' };
   return [element('g', group, ['', element('defs', {}, paths.join('\n')), ...uses, ''].join('\n')), ...alone].join(

@@ -1,5 +1,6 @@
 import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet, Sheet } from '../file-set.ts';
+import { seenFrom } from '../measure/room-walls.ts';
 import type { PlacementEntry } from '../read/layout.ts';
 import { LENGTH, type Said, saidOf } from '../read/said.ts';
 
@@ -160,22 +161,14 @@ function isFrom(words: string, value: number, [less, more]: [string, string], { 
   return words.endsWith(` ${side}`) && is(words.slice(0, -side.length - 1), Math.abs(value));
 }
 
-const WAYS = [
-  [0, -1],
-  [1, 0],
-  [0, 1],
-  [-1, 0],
-] as const;
-
 /** So far along a wall of a room border, or on the block at a corner. */
 function isAlongWall(at: string, [x, y]: [number, number], { layout, is }: Said): boolean {
   const [where = '', words = ''] = at.split('|');
   if (words === 'on its block') return /^corner \d+$/.test(where);
   const before = / before it$/.test(words);
-  return (layout.roomBorder?.walls ?? []).some(({ name, start, heading }) => {
-    const [ux, uy] = WAYS[heading]!;
-    const along = (x - start[0]) * ux + (y - start[1]) * uy;
-    return name === where && before === along < 0 && is(words.replace(/ before it$/, ''), Math.abs(along));
+  return (layout.roomBorder?.walls ?? []).some((wall) => {
+    const [along] = seenFrom(wall, [x, y]);
+    return wall.name === where && before === along < 0 && is(words.replace(/ before it$/, ''), Math.abs(along));
   });
 }
 

@@ -3,6 +3,7 @@ import type { FileSet } from '../file-set.ts';
 import { centre } from '../measure/finder.ts';
 import { across, along, frameOf } from '../measure/frame.ts';
 import { moveOutline, placing, shift } from '../measure/move.ts';
+import { notched } from '../measure/notched.ts';
 import { farthestApart } from '../measure/same-outlines.ts';
 import { trueSize } from '../measure/true-size.ts';
 import type { Outline } from '../read/outline.ts';
@@ -24,21 +25,13 @@ export default function roomTemplate(set: FileSet): Claim[] {
   if (!room || room.walls.every(({ repeats }) => repeats === 0)) return [];
   const [template, plan] = [set.template(), set.plan()];
   if (!template.ok) return [unproven(FILE, 'the template is true to size', template.says)];
-  const { svg, outlines, edges, notches, open } = template.value;
+  const { svg, outlines, edges, open } = template.value;
   const frame = frameOf(edges.map((outline) => outline.frame));
   const size = [across(frame), along(frame)];
   const pitches = room.walls.filter(({ repeats }) => repeats > 0).map(({ pitch }) => pitch);
   const isRepeat = pitches.some(
     (pitch) => Math.abs(size[0]! - pitch) <= DRAWN && Math.abs(size[1]! - room.width) <= DRAWN,
   );
-  const [x, y] = centre(frame);
-  const middles = [
-    [x, frame.top],
-    [x, frame.bottom],
-    [frame.left, y],
-    [frame.right, y],
-  ] as const;
-  const met = middles.filter(([u, v]) => notches.some(({ corners }) => hasPoint(corners, u, v))).length;
   return [
     trueSize(FILE, 'the template is true to size', svg),
     equal(FILE, 'every path of the template is closed', open === 0 ? 'all' : `${open} open`, 'all'),
@@ -49,13 +42,7 @@ export default function roomTemplate(set: FileSet): Claim[] {
       list(size),
       `${list([pitches[0]!, room.width])}, to ${DRAWN}`,
     ),
-    stated(
-      FILE,
-      'notches point at the middles of its sides',
-      met === 4 && notches.length === 4,
-      `${met} of 4`,
-      '4 of 4',
-    ),
+    notched(FILE, template.value),
     ...(plan.ok
       ? [
           oneOfPlan(
@@ -65,12 +52,6 @@ export default function roomTemplate(set: FileSet): Claim[] {
         ]
       : [unproven(FILE, 'the template is one repeat of the plan', plan.says)]),
   ];
-}
-
-function hasPoint(corners: Float64Array, x: number, y: number): boolean {
-  for (let at = 0; at < corners.length; at += 2)
-    if (Math.hypot(corners[at]! - x, corners[at + 1]! - y) <= DRAWN) return true;
-  return false;
 }
 
 /** Somewhere on the plan, turned as one of the walls, lies what the template shows. */

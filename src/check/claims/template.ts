@@ -1,9 +1,8 @@
 import { type Claim, DRAWN, equal, list, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
-import { Corners } from '../measure/corners.ts';
 import { fieldOf } from '../measure/field.ts';
-import { centre } from '../measure/finder.ts';
 import { across, along, frameOf } from '../measure/frame.ts';
+import { notched } from '../measure/notched.ts';
 import { trueSize } from '../measure/true-size.ts';
 import type { Template } from '../read/template.ts';
 
@@ -38,19 +37,11 @@ export default async function template(set: FileSet): Promise<Claim[]> {
 }
 
 /** The edge of the repeat is one pitch each way, and the notches point at the middles of its four sides. */
-function edges({ edges, notches }: Template, pitch: { across: number; along: number }): Claim[] {
+function edges(template: Template, pitch: { across: number; along: number }): Claim[] {
+  const { edges } = template;
   const frame = frameOf(edges.map((outline) => outline.frame));
   const size = [across(frame), along(frame)];
   const off = Math.max(Math.abs(size[0]! - pitch.across), Math.abs(size[1]! - pitch.along));
-  const [x, y] = centre(frame);
-  const middles = [
-    [x, frame.top],
-    [x, frame.bottom],
-    [frame.left, y],
-    [frame.right, y],
-  ] as const;
-  const points = new Corners(notches);
-  const met = middles.filter(([u, v]) => edges.length === 1 && points.at(u, v, DRAWN).length > 0).length;
   return [
     stated(
       FILE,
@@ -59,12 +50,6 @@ function edges({ edges, notches }: Template, pitch: { across: number; along: num
       list(size),
       `${list([pitch.across, pitch.along])}, to ${DRAWN}`,
     ),
-    stated(
-      FILE,
-      'notches point at the middles of its sides',
-      met === 4 && notches.length === 4,
-      `${met} of ${notches.length}`,
-      '4 of 4',
-    ),
+    notched(FILE, template),
   ];
 }

@@ -1,15 +1,12 @@
 import { fail, good, type Result } from '../../issue.ts';
-import { scheduleMarks } from '../../marks/marks.ts';
 import type { Assets } from '../../pipeline.ts';
 import { newLines } from '../../refit/lines.ts';
 import { type Entry, emptyLog, writeLog } from '../../refit/log.ts';
 import { type Refit, refit } from '../../refit/refit.ts';
-import { rowsOf } from '../../refit/rows.ts';
 import { sayRefit } from '../../refit/says.ts';
 import { writeTape } from '../../units/index.ts';
 import { writeRefit } from '../../write/refit.ts';
-import { ASKED, fitOnce } from './fitted.ts';
-import { lookAt } from './look.ts';
+import { rowsFound } from './refit.ts';
 
 /**
  * The files of re-fits that were taken, and their history, as the command line writes them beside the files of the job.
@@ -22,17 +19,11 @@ export async function refitFiles(
   entries: readonly Entry[],
   assets?: Assets,
 ): Promise<Result<Map<string, string>>> {
-  const fitted = await fitOnce(text, ASKED, assets);
-  if (!fitted.ok) return fitted;
-  const look = await lookAt(text, chosen, assets);
-  if (!look.ok) return look;
-  const any = fitted.value;
   const other = () => fail('refit/other-floor', [], 'these re-fits belong to another layout', 'ask for a re-fit anew');
-  if (any.kind !== 'rectangle') return other();
-  const { job, motifs, fit } = any.value;
-  const layout = fit.layouts[look.value.chosen]!;
-  const rows = rowsOf(layout, job, motifs.field);
-  const schedule = scheduleMarks(layout, job, motifs, look.value.drawing.lettering);
+  const found = await rowsFound(text, chosen, assets);
+  if (!found.ok) return found.issues.some(({ code }) => code.startsWith('refit/')) ? other() : found;
+  const { look, rows } = found.value;
+  const { job, schedule } = look;
   const write = (mm: number): string => writeTape(mm, job.units, job.step);
   const files = new Map<string, string>();
   let before: { entry: Entry; refit: Refit } | undefined;

@@ -36,7 +36,8 @@ interface Found {
   rows: Rows;
 }
 
-async function rowsFound(text: string, chosen: number, assets?: Assets): Promise<Result<Found>> {
+/** A layout as it is drawn and marked, with its rows, or why nothing of it can be fitted again. */
+export async function rowsFound(text: string, chosen: number, assets?: Assets): Promise<Result<Found>> {
   const fitted = await fitOnce(text, ASKED, assets);
   if (!fitted.ok) return fitted;
   const any = fitted.value;
