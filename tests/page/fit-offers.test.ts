@@ -125,3 +125,24 @@ field: { motif: diamond, repeats: { across: 4 to 6 } }
     expect(await findOffers(RUN, issues, undefined, async () => false)).toBeUndefined();
   });
 });
+
+test('a floor as small as a slip makes it is offered repeats in both directions, in words, and no key that there is not', async () => {
+  const floor = treeOf(`
+evenfield: 1
+units: cm
+surface: floor
+site: { room: { across: 2.45, along: 2.45 } }
+field: { motif: diamond, pitch: { across: 22 to 45 } }
+`);
+  const { issues, offers } = await offered(floor);
+  expect(issues.map(({ code, path }) => `${code} ${path.join('.')}`)).toEqual([
+    'fit/none field.pitch.across',
+    'fit/none field.pitch.along',
+  ]);
+  // One repeat of 2.45 cm by 2.45 cm, to the millimetre below, is all that has room.
+  expect(offers.map(({ says }) => says)).toEqual(['Let a repeat be 2.4 cm wide', 'Let a repeat be 2.4 cm long']);
+  const both = offers.reduce(taken, floor);
+  expect(valueAt(both, ['field', 'pitch'])).toEqual({ across: '2.4 cm', along: '2.4 cm' });
+  const seen = await look(both);
+  expect(seen.ok ? [] : seen.issues).toEqual([]);
+});

@@ -4,6 +4,7 @@ import type { Tree } from '../../job/tree.ts';
 import { issuesAt } from '../state/answer.ts';
 import { endStep, say, tree } from '../state/job.ts';
 import { type Path, textAt, valueAt } from '../state/tree.ts';
+import { otherReading } from './other-reading.ts';
 import { readBack, readBackRange, unitOf } from './read-back.ts';
 import { Wrong } from './wrong.tsx';
 
@@ -49,11 +50,19 @@ export function Line({ path, label, says, example, kind = 'words', help, stays =
   const text = inLine(path);
   const bare = unitOf(textAt(tree.value, ['units']));
   const back = kind === 'length' || kind === 'range' ? readBackRange(text, bare) : undefined;
+  const other = kind === 'length' || kind === 'range' ? otherReading(path, text, bare) : undefined;
   const list = kind === 'list' && text !== '' ? text.split(/\s*,\s*/).map((one) => readBack(one, bare)) : [];
   const wrong = issuesAt(path).length > 0;
   const write = (value: string): Tree | undefined => {
     if (value.trim() === '') return stays ? null : undefined;
     return kind === 'list' ? asList(value) : outOfLine(value);
+  };
+  const readAs = (reading: string): void => {
+    endStep();
+    say(path, reading);
+    endStep();
+    // The button goes with the question.
+    document.getElementById(id)?.focus();
   };
   return (
     <div class={`field ${kind}`}>
@@ -72,7 +81,21 @@ export function Line({ path, label, says, example, kind = 'words', help, stays =
         onBlur={endStep}
       />
       <div class="says" id={`${id}-says`}>
-        {back && <output for={id}>{back.says}</output>}
+        {back && (
+          <output for={id}>
+            {back.says}
+            {other?.says && `: ${other.says} for this`}
+          </output>
+        )}
+        {other && (
+          <div class="other-reading">
+            {other.readings.map((reading) => (
+              <button type="button" key={reading} onClick={() => readAs(reading)}>
+                Is it {reading}?
+              </button>
+            ))}
+          </div>
+        )}
         {list.length > 0 && list.every((one) => one && !one.wrong) && (
           <output for={id}>{list.map((one) => one!.says).join('; ')}</output>
         )}

@@ -26,21 +26,23 @@ const sentence = ({ says, path }: Issue): string => {
 /** Nothing is wrong where something is only not there yet. */
 export const isDue = ({ code }: Issue): boolean => code === 'job/missing' || code === 'job/no-value';
 
-/** What is still to be told, in words without a key of the job file. */
-function Due({ issue: { code, path, says } }: { issue: Issue }) {
+/** An issue in a sentence without a key of the job file: what is still to be told, or what is wrong. */
+export function sayIssue(issue: Issue): string {
+  if (!isDue(issue)) return sentence(issue);
+  const { code, path, says } = issue;
   const bare = code === 'job/no-value' || / is missing$/.test(says) || / is missing;/.test(says);
   const words = dueWords(path);
-  return <p>{bare ? `Still to write${words === '' ? '' : `: ${words}`}.` : upper(ended(says))}</p>;
+  return bare ? `Still to write${words === '' ? '' : `: ${words}`}.` : upper(ended(says));
 }
 
 /** One issue, what to write instead, and what would help as buttons; with `offers`, what each of them leads to is told too. */
 export function IssueSaid({ issue, offers: led = false }: { issue: Issue; offers?: boolean }) {
   const found = offersFor(issue);
-  if (isDue(issue)) return <Due issue={issue} />;
+  if (isDue(issue)) return <p>{sayIssue(issue)}</p>;
   return (
     <div class="issue">
       <p>
-        {sentence(issue)} {issue.hint && found.length === 0 && <span class="hint">Try: {ended(issue.hint)}</span>}
+        {sayIssue(issue)} {issue.hint && found.length === 0 && <span class="hint">Try: {ended(issue.hint)}</span>}
       </p>
       {found.length > 0 && (
         <ul class={led ? 'offers led' : 'offers'}>

@@ -2,43 +2,8 @@ import { issuesNowhere } from '../fields/shown.ts';
 import { IssueSaid, isDue } from '../fields/wrong.tsx';
 import { fold, folded, type PartKey } from '../state/folded.ts';
 import { tree } from '../state/job.ts';
-import { type Path, textAt } from '../state/tree.ts';
-
-/** The part of the card that a key of the job is told in. */
-const PART: Record<string, PartKey> = {
-  title: 'room',
-  units: 'room',
-  surface: 'room',
-  site: 'room',
-  overall: 'room',
-  cloth: 'room',
-  stairs: 'room',
-  reserve: 'fit',
-  'end gap': 'fit',
-  tape: 'fit',
-  field: 'pattern',
-  border: 'pattern',
-  'inner border': 'pattern',
-  medallion: 'pattern',
-  lettering: 'pattern',
-  palette: 'colours',
-  colours: 'colours',
-  colourways: 'colours',
-  preview: 'colours',
-  stencil: 'stencil',
-  print: 'files',
-  paint: 'paint',
-  'paint is': 'paint',
-  'floor is': 'paint',
-  'house built': 'paint',
-};
-const FIT: readonly string[] = ['repeats', 'pitch', 'stretch', 'landing', 'size', 'width'];
-
-const partOf = ([key, below]: Path, code: string): PartKey | undefined => {
-  if (code.startsWith('fit/')) return 'fit';
-  if (key === 'field' || key === 'border') return FIT.includes(String(below)) ? 'fit' : 'pattern';
-  return PART[String(key)];
-};
+import { partOf } from '../state/part-of.ts';
+import { textAt } from '../state/tree.ts';
 
 const NAMES: Record<PartKey, string> = {
   room: 'the room',
@@ -60,7 +25,7 @@ export function Elsewhere() {
   return (
     <div class={found.length === 0 ? '' : `elsewhere ${found.every(isDue) ? 'due' : 'wrong'}`} role="status">
       {found.map((issue) => {
-        const part = partOf(issue.path, issue.code);
+        const part = partOf(issue);
         return (
           <div class="issue" key={`${issue.code}${issue.path.join('.')}${issue.says}`}>
             <IssueSaid issue={issue} />

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { RoundNote } from '../round/note.tsx';
-import { fold, folded, goOn, PARTS, type PartKey } from '../state/folded.ts';
+import { fold, folded, PARTS, type PartKey } from '../state/folded.ts';
+import { Onward } from './onward.tsx';
 
 /** One part of the job card. `line` is all that is seen of it once it is folded. */
 export function Part({
@@ -33,11 +34,7 @@ export function Part({
       {!away && (
         <div class="body" id={`body-${part}`}>
           {children}
-          {onward && (
-            <button type="button" class="onward" onClick={() => goOn(part)}>
-              {onward}
-            </button>
-          )}
+          {onward && <Onward part={part} says={onward} />}
         </div>
       )}
     </section>

@@ -1,7 +1,7 @@
 import { effect, useComputed } from '@preact/signals';
 import { useEffect, useId, useRef } from 'preact/hooks';
 import type { Point } from '../../geometry/path.ts';
-import { IssueSaid, isDue } from '../fields/wrong.tsx';
+import { isDue, sayIssue } from '../fields/wrong.tsx';
 import { SeenNote } from '../parts/colours/seen-note.tsx';
 import { isDrawn, issues, look } from '../state/answer.ts';
 import { tree } from '../state/job.ts';
@@ -24,14 +24,18 @@ const SHIFT = 60;
 /** What lies there before there is a plan. */
 function NoPlan() {
   const hasKind = textAt(tree.value, ['surface']) !== '';
+  const isOnlyDue = issues.value.every(isDue);
+  const says = isOnlyDue
+    ? 'Your plan comes here, drawn to scale, once the measurements are in:'
+    : 'Your plan comes here, drawn to scale, once this is put right on the card:';
   return (
     <div class="no-plan">
-      <p>{hasKind ? 'Your plan comes here, drawn to scale, once the measurements are in:' : 'Your plan comes here.'}</p>
+      <p>{hasKind ? says : 'Your plan comes here.'}</p>
       {hasKind ? (
         <ul>
-          {issues.value.filter(isDue).map((issue) => (
+          {issues.value.map((issue) => (
             <li key={issue.says}>
-              <IssueSaid issue={issue} />
+              <p>{sayIssue(issue)}</p>
             </li>
           ))}
         </ul>

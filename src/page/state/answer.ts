@@ -30,7 +30,6 @@ let lookedAt: string | undefined;
 
 /** One question at a time; of those that come meanwhile only the last is asked. */
 async function work(): Promise<void> {
-  if (working) return;
   working = true;
   while (waiting) {
     const ask = waiting;
@@ -59,19 +58,25 @@ async function work(): Promise<void> {
   working = false;
 }
 
+let looking: Promise<void> = Promise.resolve();
+
+function ask(question: Ask): void {
+  waiting = question;
+  if (!working) looking = work();
+}
+
+/** Comes about once `issues` and `look` are of the job as it stands. */
+export const looked = (): Promise<void> => looking;
+
 /** Asks the engine whenever the job changes. */
 export function keepLooking(): void {
-  effect(() => {
-    waiting = { base: base.value, tree: tree.value, chosen: chosen.value };
-    void work();
-  });
+  effect(() => ask({ base: base.value, tree: tree.value, chosen: chosen.value }));
 }
 
 /** Asks again of the same job, after a file that it names was given. */
 export function lookAgain(): void {
   madeOf.value = '';
-  waiting = { base: base.value, tree: tree.value, chosen: chosen.value };
-  void work();
+  ask({ base: base.value, tree: tree.value, chosen: chosen.value });
 }
 
 /** What is wrong at a path of the job, or anywhere below it. */

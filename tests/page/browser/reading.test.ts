@@ -74,7 +74,7 @@ test.each([
 test('2.3.3: nothing moves by itself where motion is not wished for', async () => {
   const { page } = await around.open({ reducedMotion: 'reduce' });
   await page.locator('#part-files').scrollIntoViewIfNeeded();
-  await page.getByRole('button', { name: 'The room is measured' }).click();
+  await page.getByRole('button', { name: 'Go on with the example' }).click();
   await page.getByRole('button', { name: 'Closer' }).click();
   await drawn(page);
   const moving = await page.evaluate(() => {

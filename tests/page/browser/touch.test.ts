@@ -76,7 +76,7 @@ test('the plan: two fingers spread it, one moves it, and at the whole floor one 
 test('the whole way through the card by taps', async () => {
   const { page } = await around.open(PHONE);
   for (const onward of [
-    'The room is measured',
+    'Go on with the example',
     'It fits',
     /to the colours$/,
     /to the stencil$/,

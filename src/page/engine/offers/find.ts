@@ -65,9 +65,10 @@ export async function findOffers(
       for (const { trial, result } of pair) offer(trial, number, result);
     }
   }
+  const isLetOut = offers.length > 0;
   for (const [number, issue] of issues.entries()) {
     // What was let out and found goes before what the issue says in words.
-    if (issue.code.startsWith('fit/') && offers.length > 0) continue;
+    if (issue.code.startsWith('fit/') && isLetOut) continue;
     for (const trial of trialsOf(issue, at)) {
       if (!(await goesOn())) return undefined;
       const result = await attempt(trial.changes, true);
@@ -78,9 +79,11 @@ export async function findOffers(
   return bestOf(offers);
 }
 
-/** Fewer things wrong, or as many and all of them known before. */
-const isLess = (now: readonly Issue[], before: readonly Issue[]): boolean =>
-  now.length < before.length || now.every((one) => before.some((other) => same(one, other)));
+/** Fewer things wrong, or as many and all of them known before; and no key that the job file does not have. */
+const isLess = (now: readonly Issue[], before: readonly Issue[]): boolean => {
+  const fresh = now.filter((one) => !before.some((other) => same(one, other)));
+  return fresh.length === 0 || (now.length < before.length && !fresh.some(({ code }) => code === 'job/unknown-key'));
+};
 
 type Tried = { trial: Trial; result: Result<AnyFitted> };
 type Attempt = (changes: readonly Change[]) => Promise<Result<AnyFitted>>;

@@ -34,7 +34,8 @@ function lineOf(text: string): { [key: string]: Tree } | undefined {
 /** Where a key of a hint may belong, seen from the place that the issue is about. */
 function placesFor(key: string, path: Path): Path[] {
   const above = path.slice(0, -1);
-  return [...(path.at(-1) === key ? [path] : []), [...path, key], [...above, key], [key]];
+  const own = path.lastIndexOf(key);
+  return [...(own < 0 ? [] : [path.slice(0, own + 1)]), [...path, key], [...above, key], [key]];
 }
 
 /** Measurements are never made up: a reading that is missing is only asked for. */

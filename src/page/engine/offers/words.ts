@@ -24,6 +24,8 @@ const SAYS: Record<string, (written: string) => string> = {
   'border.turn': (written) => `Turn the corners of the border with ${written === 'block' ? 'blocks' : `a ${written}`}`,
   'border.pitch': (written) =>
     written === 'one' ? 'Keep one pitch for all walls' : 'Give each wall a pitch of its own',
+  'field.pitch.across': (written) => `Let a repeat be ${written} wide`,
+  'field.pitch.along': (written) => `Let a repeat be ${written} long`,
   'field.stretch': (written) => `Let a repeat be drawn out from ${written} of its true shape`,
   'border.stretch': (written) => `Let a repeat of the border be drawn out from ${written} of its true shape`,
   'stairs.margin.sides': (written) => `Leave plain strips of ${written} at the sides`,
@@ -49,6 +51,8 @@ const place = (path: Path): string =>
 /** A change in words, as on a button. */
 export function saysChange(path: Path, value: Tree | undefined): string {
   if (value === undefined) return `Leave out ${place(path)}`;
+  const [only, ...more] = isBranch(value) ? Object.entries(value) : [];
+  if (only && more.length === 0 && SAYS[[...path, only[0]].join('.')]) return saysChange([...path, only[0]], only[1]);
   const says = typeof value === 'string' ? SAYS[path.join('.')] : undefined;
   return says ? says(value as string) : `For ${place(path)}, write ${written(value)}`;
 }

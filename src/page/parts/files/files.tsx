@@ -1,5 +1,7 @@
 import { Choice } from '../../fields/field.tsx';
 import { isMade, look, made, text } from '../../state/answer.ts';
+import { beginOwn, isExample } from '../../state/example.ts';
+import { folded } from '../../state/folded.ts';
 import { sayBytes } from '../../state/given-read.ts';
 import { chosen } from '../../state/job.ts';
 import { jobFileName } from '../../state/job-file.ts';
@@ -87,6 +89,26 @@ function NotTheFirst() {
   );
 }
 
+/** The job is done: on to another floor, from the head of the card. */
+function Another() {
+  if (isExample.value) return null;
+  return (
+    <>
+      <h3>Another floor</h3>
+      <p class="usual">Its card begins empty, with the same paints. This job stays in the file you saved.</p>
+      <button
+        type="button"
+        onClick={() => {
+          folded.value = new Set();
+          beginOwn();
+        }}
+      >
+        Begin another
+      </button>
+    </>
+  );
+}
+
 function Body() {
   const seen = useWanted();
   return (
@@ -119,6 +141,7 @@ function Body() {
       <Making what="the files" />
       <Refused />
       <Made />
+      <Another />
     </div>
   );
 }

@@ -78,7 +78,8 @@ export function Chooser({
   const { boards, refusals } = shelfOf(slot).value;
   const taken = takenAt(slot);
   const now = boards.find(({ name }) => name === taken);
-  const isPainted = now !== undefined && now.patch.shapes.length > 0;
+  // Its colours and its scale come with the plan.
+  const isPainted = look.value !== undefined && now !== undefined && now.patch.shapes.length > 0;
   return (
     <div class="chooser">
       <h4>{label}</h4>

@@ -1,5 +1,7 @@
+import { listed } from '../../../words.ts';
+import { dueWords } from '../../fields/due-words.ts';
 import { begin as beginRound } from '../../round/round.ts';
-import { beginOwn, isExample } from '../../state/example.ts';
+import { beginOwn, isExample, leftOfExample } from '../../state/example.ts';
 
 /** A first visit is told that what it sees is an example, and how to go on from it. */
 export function Example() {
@@ -8,19 +10,23 @@ export function Example() {
     <div class="example">
       <p>This is a worked example: the passage of someone else. Write over it, or begin with your own room.</p>
       <div class="do">
-        <button
-          type="button"
-          onClick={() => {
-            beginOwn();
-            requestAnimationFrame(() => document.querySelector<HTMLElement>('.sorts input')?.focus());
-          }}
-        >
+        <button type="button" onClick={beginOwn}>
           Begin my own
         </button>
         <button type="button" onClick={beginRound}>
           Show me round, in two minutes
         </button>
       </div>
+    </div>
+  );
+}
+
+/** The passage is measured anew, its openings not yet. */
+export function LeftOfExample() {
+  const left = leftOfExample.value;
+  return (
+    <div class={left.length > 0 ? 'due' : ''} role="status">
+      {left.length > 0 && <p>Still the example’s: {listed(left.map(dueWords))}. Write your own over it.</p>}
     </div>
   );
 }

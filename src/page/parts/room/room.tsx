@@ -3,11 +3,13 @@ import type { JSX } from 'preact';
 import { SURFACES, type Surface } from '../../../job/job.ts';
 import { Choice, Line, Wrong } from '../../fields/field.tsx';
 import { look } from '../../state/answer.ts';
+import { isExample } from '../../state/example.ts';
+import { folded } from '../../state/folded.ts';
 import { tree } from '../../state/job.ts';
 import { textAt } from '../../state/tree.ts';
 import { Part } from '../part.tsx';
 import { Cloth } from './cloth.tsx';
-import { Example } from './example.tsx';
+import { Example, LeftOfExample } from './example.tsx';
 import { KindOfWork } from './kind.tsx';
 import { OtherSystem } from './other-system.tsx';
 import { Floor, Rug } from './rug.tsx';
@@ -31,8 +33,15 @@ const isSurface = (text: string): text is Surface => (SURFACES as readonly strin
 export function Room() {
   const surface = textAt(tree.value, ['surface']);
   const Measured = isSurface(surface) ? MEASURED[surface] : undefined;
+  // Unfolded, the part says so at its head.
+  const isNotOwn = isExample.value && folded.value.has('room');
   return (
-    <Part part="room" title="The room" line={saysRoom(look.value, surface)} onward="The room is measured">
+    <Part
+      part="room"
+      title="The room"
+      line={`${isNotOwn ? 'still the example’s: ' : ''}${saysRoom(look.value, surface)}`}
+      onward={isExample.value ? 'Go on with the example' : 'The room is measured'}
+    >
       <Example />
       <KindOfWork />
       {Measured && (
@@ -57,6 +66,7 @@ export function Room() {
           </p>
           <Measured />
           <Wrong path={['site']} />
+          <LeftOfExample />
         </>
       )}
     </Part>
