@@ -29,7 +29,7 @@ export default defineConfig({
     // Every core: one that is left free, as is usual, would be half of two.
     maxWorkers: '100%',
     globalSetup: ['tests/cli/build.ts'],
-    setupFiles: ['tests/support/chances.ts'],
+    setupFiles: ['tests/support/chances.ts', 'tests/support/bytes.ts'],
     testTimeout: 180_000,
     hookTimeout: 300_000,
   },

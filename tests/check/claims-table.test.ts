@@ -2,10 +2,11 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { claimsOf, FAMILIES } from '../../src/check/families.ts';
 import { fileSet } from '../../src/check/file-set.ts';
-import { type Reading, readings } from '../mutation/reading.ts';
+
 import { KINDS, tampered } from '../mutation/tamperings.ts';
 import { filesOf, type Work } from '../mutation/works.ts';
 import { BEGINS, claimsTable, ENDS, PROOFS } from './support/claims-table.ts';
+import { type Known, readings } from './support/recheck.ts';
 import { REFUTING } from './support/refuting.ts';
 import type { Files } from './support/tamper.ts';
 
@@ -52,7 +53,7 @@ const SPOKEN_OF: Work[] = [
 
 describe.each(SPOKEN_OF)('%s', (work) => {
   let files: Files;
-  let known: Map<string, Reading>;
+  let known: Known;
 
   beforeAll(async () => {
     files = await filesOf(work);
@@ -60,7 +61,7 @@ describe.each(SPOKEN_OF)('%s', (work) => {
   });
 
   test('every claim holds, and each family reads the files that it declares and no others', () => {
-    for (const [name, { asked, claims }] of known) {
+    for (const [name, { asked, claims }] of known.families) {
       expect(claims.filter(({ holds }) => !holds)).toEqual([]);
       if (claims.length === 0) continue;
       const declared = PROOFS.get(name)!.files;
@@ -78,7 +79,7 @@ describe.each(SPOKEN_OF)('%s', (work) => {
     for (let time = 0; time < 4; time++) {
       const changed = await tampered(files, kind, `1 ${work} ${change} ${time}`);
       if (!changed) break;
-      const claims = await claimsOf(name, fileSet(changed.files));
+      const claims = await claimsOf(name, fileSet(changed.files, known.set));
       if (claims.some(({ holds }) => !holds)) return;
     }
     expect.fail(`${name} believes files with ${change}`);

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { fileSet } from '../../src/check/file-set.ts';
 import { floodSheet } from '../../src/check/measure/flood.ts';
 import { makeOutline, type Outline, shiftOutline } from '../../src/check/read/outline.ts';
 import { readStencil } from '../../src/check/read/stencil.ts';
@@ -69,7 +70,7 @@ test.each(['passage-runner', 'threshold-cloth'])('resvg sees the sheets of %s as
   let sheets = 0;
   for (const [file, bytes] of made.value.files) {
     if (!/^stencil-.*\.svg$/.test(file) || sheets === 1) continue;
-    const read = readStencil(typeof bytes === 'string' ? bytes : new TextDecoder().decode(bytes));
+    const read = fileSet(new Map([[file, bytes]])).drawn(file, readStencil);
     if (!read.ok) continue;
     sheets++;
     const openings = [...read.value.windows.values(), ...read.value.keys.values()].map(({ outlines }) => outlines);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { checkFiles } from '../../src/check/index.ts';
 import { makeFiles } from '../../src/pipeline.ts';
+import { recheck } from './support/recheck.ts';
 import { change, changeLayout, changePath, changeSubpath, type Files } from './support/tamper.ts';
 
 /** Scenarios made up for this test, one for every way to land and every kind of element. */
@@ -46,8 +47,8 @@ async function make(job: string): Promise<Files> {
   return made.value.files;
 }
 
-const refuted = async (files: Files) =>
-  (await checkFiles(files)).claims.filter((one) => !one.holds).map((one) => one.claim);
+const refuted = async (files: Files, changed: Files) =>
+  (await recheck(files, changed)).claims.filter((one) => !one.holds).map((one) => one.claim);
 const EDGES = ['left', 'right', 'near', 'far'] as const;
 
 describe.each(JOBS)('%s landing %s', (_, edge, job) => {
@@ -62,14 +63,14 @@ describe.each(JOBS)('%s landing %s', (_, edge, job) => {
     const otherwise = changeLayout(files, ({ layout }) => {
       for (const side of EDGES) layout.landing[side] = other;
     });
-    const found = await refuted(otherwise);
+    const found = await refuted(files, otherwise);
     for (const side of EDGES) expect(found).toContain(`repeats land ${other} at the ${side} edge`);
 
     const turned = changeLayout(files, ({ layout: { landing } }) => {
       landing.centreAcross = landing.centreAcross === 'half' ? 'whole' : 'half';
       landing.centreAlong = 'cut';
     });
-    const onCentre = await refuted(turned);
+    const onCentre = await refuted(files, turned);
     expect(onCentre.some((claim) => /^repeats land \w+ on the centre line along$/.test(claim))).toBe(true);
     expect(onCentre).toContain('repeats are cut on the centre line across');
   }, 120_000);
@@ -84,7 +85,7 @@ test('a half with a corner moved along the edge, or taken away, is found out', a
     const gone = change(files, 'plan.svg', (text) =>
       changePath(text, 'data-element="field"', (d) => changeSubpath(d, 0, () => undefined), nth),
     );
-    const found = await refuted(gone);
+    const found = await refuted(files, gone);
     expect(
       found.filter((claim) => /^the field mirrors|^every piece|^every open window/.test(claim)).length,
     ).toBeGreaterThan(1);

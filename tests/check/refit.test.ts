@@ -9,6 +9,7 @@ import { refit } from '../../src/refit/refit.ts';
 import { rowsOf } from '../../src/refit/rows.ts';
 import { writeRefit } from '../../src/write/refit.ts';
 import { jobText } from './support/make.ts';
+import { recheck } from './support/recheck.ts';
 import { expectRefuted } from './support/refuted.ts';
 import { change, changeMark, type Files, without } from './support/tamper.ts';
 import type { Tampering } from './support/tamperings.ts';
@@ -150,7 +151,7 @@ test.each([
   [LOG, /^the history of re-fits can be read$/],
   ['refit-1.csv', /^the new marks can be read$/],
 ])('without %s that is said', async (name, claim) => {
-  const { claims } = await checkFiles(without(files, name));
+  const { claims } = await recheck(files, without(files, name));
   expect(claims.filter((one) => !one.holds && one.file === name).map((one) => one.claim)).toEqual([
     expect.stringMatching(claim),
   ]);
@@ -168,7 +169,7 @@ test('re-fits of a layout that lay there before stay proven by their own history
   const touched = change(all, 'refit-1.csv', (csv) =>
     changeMark(csv, (row) => /^axis,.*between repeats 4 and 5/.test(row), onwards(1)),
   );
-  expect((await checkFiles(touched)).claims.filter(({ holds }) => !holds).map(({ claim }) => claim)).toContain(
+  expect((await recheck(files, touched)).claims.filter(({ holds }) => !holds).map(({ claim }) => claim)).toContain(
     'the rows of axis begin where one was measured and end where the last always did',
   );
 });

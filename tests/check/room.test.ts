@@ -2,6 +2,7 @@ import { beforeAll, expect, test } from 'vitest';
 import type { Claims } from '../../src/check/claim.ts';
 import { checkFiles } from '../../src/check/index.ts';
 import { makeFiles } from '../../src/pipeline.ts';
+import { recheck } from './support/recheck.ts';
 import { expectRefuted } from './support/refuted.ts';
 import {
   change,
@@ -220,7 +221,7 @@ test.each([
       }),
   ],
 ])('%s cannot be read, which is said', async (_, file, tamper) => {
-  const { claims } = await checkFiles(tamper(files));
+  const { claims } = await recheck(files, tamper(files));
   expect(claims.filter((one) => !one.holds && one.file === file).map(({ claim }) => claim)).toEqual([
     expect.stringMatching(/^the (?:drawing of the )?room can be read$/),
   ]);

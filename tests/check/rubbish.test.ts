@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { checkFiles } from '../../src/check/index.ts';
+import { recheck } from './support/recheck.ts';
 import { smallWork } from './support/small-work.ts';
 import { change, changeLayout, type Files } from './support/tamper.ts';
 
@@ -9,7 +9,7 @@ const names = [...files.keys()];
 
 /** Whatever the files hold, every claim is a plain sentence and one of them is refuted. */
 async function expectRefuted(touched: Files, what = '') {
-  const { holds, claims } = await checkFiles(touched);
+  const { holds, claims } = await recheck(files, touched);
   expect(holds, what).toBe(false);
   for (const { claim, measured, allowed } of claims) {
     expect(claim).toMatch(/^[\w ,/-]+$/);
@@ -44,7 +44,7 @@ describe.each(names)('%s', (name) => {
 
 test('files larger than any that is written', async () => {
   for (const name of ['layout.json', 'plan.svg', 'marks.csv', 'job-sheet.html', 'stencil-red-1.svg']) {
-    const { claims } = await checkFiles(new Map(files).set(name, 'x'.repeat(101_000_000)));
+    const { claims } = await recheck(files, new Map(files).set(name, 'x'.repeat(101_000_000)));
     const read = claims.find((one) => one.file === name && one.claim === 'the file is there and can be read');
     expect(read).toMatchObject({ holds: false, measured: expect.stringMatching(/larger than/) });
   }
@@ -131,7 +131,7 @@ test('random damage to any file is never thrown about', async () => {
       const text = typeof content === 'string' ? content : String.fromCharCode(...content);
       const touched = text.slice(0, place) + put + text.slice(place + length);
       const back = typeof content === 'string' ? touched : Uint8Array.from(touched, (one) => one.charCodeAt(0));
-      const { claims } = await checkFiles(new Map(files).set(name, back));
+      const { claims } = await recheck(files, new Map(files).set(name, back));
       expect(claims.length).toBeGreaterThan(20);
       expect(claims.filter((claim) => /can be measured$/.test(claim.claim))).toEqual([]);
     }),

@@ -5,6 +5,7 @@ import tiles from '../../src/check/claims/tiles.ts';
 import { fileSet } from '../../src/check/file-set.ts';
 import { checkFiles } from '../../src/check/index.ts';
 import { jobText, make } from './support/make.ts';
+import { recheck } from './support/recheck.ts';
 import { change, changeLayout, type Files, without } from './support/tamper.ts';
 
 const FILE = 'tiles.pdf';
@@ -254,5 +255,5 @@ test.each<[string, RegExp, () => Files]>([
 });
 
 test('one refuted page refutes the work', async () => {
-  expect((await checkFiles(without(files, FILE))).holds).toBe(false);
+  expect((await recheck(files, without(files, FILE))).holds).toBe(false);
 });

@@ -1,4 +1,5 @@
-import { readings, refutedOf } from './reading.ts';
+import { readings } from '../check/support/recheck.ts';
+import { refutedOf } from './refuted.ts';
 import { KINDS, tampered } from './tamperings.ts';
 import { filesOf, WORKS } from './works.ts';
 
@@ -15,7 +16,7 @@ export async function tamperAll(seed: number, times: number, see: (tried: Tried)
   for (const work of WORKS) {
     const files = await filesOf(work);
     const known = await readings(files);
-    const wrong = [...known.values()].flatMap(({ claims }) => claims).find(({ holds }) => !holds);
+    const wrong = [...known.families.values()].flatMap(({ claims }) => claims).find(({ holds }) => !holds);
     if (wrong) throw new Error(`${work} is refuted as it is: ${wrong.file}: ${wrong.claim} (${wrong.measured})`);
     for (const kind of KINDS) {
       for (let time = 0; time < times; time++) {

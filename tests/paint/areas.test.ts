@@ -1,8 +1,8 @@
 import { Resvg } from '@resvg/resvg-js';
 import { areaPaths, FillRule, union } from 'clipper2-ts';
 import { beforeAll, expect, test } from 'vitest';
+import { fileSet } from '../../src/check/file-set.ts';
 import { flat } from '../../src/check/measure/flat.ts';
-import { readPlan } from '../../src/check/read/plan.ts';
 import type { PaintPlan } from '../../src/paint/whole.ts';
 import { makeFiles } from '../../src/pipeline.ts';
 
@@ -34,7 +34,7 @@ const FILLS = { black: '#000000', rust: '#ff0000' };
 
 test('areas are those that clipper2 finds of the written plan, within 0.1 %', () => {
   for (const { plan, paint } of made) {
-    const read = readPlan(plan);
+    const read = fileSet(new Map([['plan.svg', plan]])).plan();
     if (!read.ok) throw new Error(read.says);
     for (const [name, fill] of Object.entries(FILLS)) {
       const paths = read.value.painted

@@ -7,7 +7,6 @@ import { trueSize } from '../measure/true-size.ts';
 import type { LayoutFile } from '../read/layout.ts';
 import { type Line, readLines } from '../read/lines.ts';
 import type { Frame } from '../read/outline.ts';
-import { reading } from '../read/read.ts';
 import { type ClothEntry, readClothEntry } from '../read/surface-entry.ts';
 import { readSvg, type Svg } from '../read/svg.ts';
 
@@ -28,13 +27,11 @@ export const proof: Proof = {
 export default function cloth(set: FileSet): Claim[] {
   const layout = set.layout();
   if (!layout.ok || layout.value.job.surface !== 'floor-cloth') return [];
-  const json = set.text('layout.json');
-  const entry = json.ok ? reading(() => readClothEntry(json.value)) : json;
+  const entry = set.read('layout.json', readClothEntry);
   if (!entry.ok) return [unproven('layout.json', 'the canvas of the cloth is told', entry.says)];
-  const text = set.text(FILE);
-  const svg = text.ok ? reading(() => readSvg(text.value)) : text;
+  const svg = set.read(FILE, readSvg);
   if (!svg.ok) return [unproven(FILE, 'the drawing of the canvas can be read', svg.says)];
-  const lines = reading(() => readLines(svg.value));
+  const lines = set.drawn(FILE, readLines);
   if (!lines.ok) return [unproven(FILE, 'the drawing of the canvas can be read', lines.says)];
   const { job } = layout.value;
   return [

@@ -3,7 +3,6 @@ import type { FileSet, Sheet } from '../file-set.ts';
 import { met } from '../measure/floor-room.ts';
 import { plainWords } from '../read/blocks.ts';
 import type { FloorEntry } from '../read/floor.ts';
-import { reading } from '../read/read.ts';
 import { LENGTH, type Said, saidOf } from '../read/said.ts';
 import { readSvg } from '../read/svg.ts';
 
@@ -37,8 +36,7 @@ export default function descriptions(set: FileSet): Claim[] {
   return [
     ...TITLED.filter((name) => set.content(name) !== undefined).flatMap((name) => {
       const claim = `${name.replace('.svg', '')} describes itself as it is`;
-      const text = set.text(name);
-      const svg = text.ok ? reading(() => readSvg(text.value)) : text;
+      const svg = set.read(name, readSvg);
       if (!svg.ok || !said.ok) return [unproven(name, claim, svg.ok ? (said as { says: string }).says : svg.says)];
       const [title = '', ...rest] = svg.value.words.split('\n').map(plainWords);
       const names = title.startsWith(`${plainWords(said.value.layout.job.title)}: `);

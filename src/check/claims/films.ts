@@ -99,7 +99,7 @@ function holdsLines(set: FileSet, film: Film, file: string, sheets: ReadonlyMap<
   const claim = 'the film holds every line of its sheets, and no other';
   const text = set.text(file);
   if (!text.ok) return unproven(file, claim, text.says);
-  const svg = readSvg(text.value);
+  const svg = set.read(file, readSvg);
   if (!svg.ok) return unproven(file, claim, svg.says);
   const { width, height } = svg.value;
   if (Math.abs(width - film.across) > DRAWN || Math.abs(height - film.along) > DRAWN)

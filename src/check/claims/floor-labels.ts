@@ -3,7 +3,6 @@ import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { met, WALL_ENDS, WALL_NAMES } from '../measure/floor-room.ts';
 import type { FloorEntry, WallName } from '../read/floor.ts';
-import { reading } from '../read/read.ts';
 import { readSvg } from '../read/svg.ts';
 
 const FILE = 'room.svg';
@@ -23,8 +22,7 @@ export default function floorLabels(set: FileSet): Claim[] {
   const layout = set.layout();
   if (!layout.ok || layout.value.job.surface !== 'floor' || !layout.value.floor) return [];
   const claim = 'the lengths on the drawing of the floor are those of its walls';
-  const text = set.text(FILE);
-  const svg = text.ok ? reading(() => readSvg(text.value)) : text;
+  const svg = set.read(FILE, readSvg);
   if (!svg.ok) return [unproven(FILE, claim, svg.says)];
   const { units, step } = layout.value.job;
   const walls = new Map(WALL_NAMES.map((name) => [name, partsOf(layout.value.floor!, name)]));

@@ -8,7 +8,6 @@ import type { SheetEntry } from '../read/layout.ts';
 import type { MarkRow } from '../read/marks.ts';
 import { type PaintEntry, readPaintEntry } from '../read/paint.ts';
 import { readPrint } from '../read/print.ts';
-import { reading } from '../read/read.ts';
 import { LENGTH, rowsUnder, type Said, saidOf } from '../read/said.ts';
 
 const FILE = 'job-sheet.html';
@@ -36,10 +35,9 @@ export default function jobSheetCounts(set: FileSet): Claim[] {
   const claim = 'the job sheet counts what there is';
   const read = saidOf(set);
   if (!read.ok) return [unproven(FILE, claim, read.says)];
-  const [marks, json] = [set.marks(), set.text('layout.json')];
+  const marks = set.marks();
   if (!marks.ok) return [unproven(FILE, claim, marks.says)];
-  const paint = json.ok ? reading(() => readPaintEntry(json.value)) : json;
-  const print = json.ok ? reading(() => readPrint(json.value)) : json;
+  const [paint, print] = [set.read('layout.json', readPaintEntry), set.read('layout.json', readPrint)];
   const rules = [
     ...sheetRules(read.value, set.sheets()),
     ...markRules(marks.value, read.value),

@@ -29,9 +29,8 @@ export default async function jobSheetPdf(set: FileSet): Promise<Claim[]> {
   const content = set.content(FILE);
   if (content === undefined && !(named.ok && named.value.includes(FILE))) return [];
   const READS = 'the printed job sheet is there and can be read';
-  if (!(content instanceof Uint8Array))
-    return [equal(FILE, READS, content === undefined ? `${FILE} is missing` : 'it is text', 'it is')];
-  const file = await readPdfText(content);
+  const file = await set.bytes(FILE, readPdfText);
+  if (!file) return [equal(FILE, READS, content === undefined ? `${FILE} is missing` : 'it is text', 'it is')];
   if (!file.ok) return [equal(FILE, READS, file.says, 'it is')];
   const pages = file.value;
   const words = ` ${pages.map(({ runs }) => runs.map(({ text }) => text).join(' ')).join(' ')} `.replace(/\s+/g, ' ');

@@ -2,7 +2,6 @@ import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { type Block, plainWords, readBlocks } from '../read/blocks.ts';
 import { readPdfText, type TextPage } from '../read/pdf-text.ts';
-import { reading } from '../read/read.ts';
 
 const FILE = 'job-sheet.pdf';
 const PAGE = 'job-sheet.html';
@@ -20,10 +19,10 @@ export default async function jobSheetPrint(set: FileSet): Promise<Claim[]> {
   const [text, content, layout] = [set.text(PAGE), set.content(FILE), set.layout()];
   if (content === undefined && !(text.ok && text.value.includes(FILE))) return [];
   const claim = 'the printed job sheet says what the one for the screen says';
-  const blocks = text.ok ? reading(() => readBlocks(text.value)) : text;
+  const blocks = set.read(PAGE, readBlocks);
   if (!blocks.ok) return [unproven(FILE, claim, blocks.says)];
-  if (!(content instanceof Uint8Array)) return [unproven(FILE, claim, 'there is no PDF')];
-  const pdf = await readPdfText(content);
+  const pdf = await set.bytes(FILE, readPdfText);
+  if (!pdf) return [unproven(FILE, claim, 'there is no PDF')];
   if (!pdf.ok) return [unproven(FILE, claim, pdf.says)];
   const title = layout.ok ? plainWords(layout.value.job.title) : '';
   const printed = ` ${pdf.value.map(wordsOf).join(' ')} `;

@@ -1,6 +1,5 @@
 import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
-import { reading } from '../read/read.ts';
 import { readRoomEntry } from '../read/room.ts';
 import { LENGTH, rowsUnder, type Said, saidOf } from '../read/said.ts';
 import { readClothEntry, readFlightEntry } from '../read/surface-entry.ts';
@@ -21,15 +20,13 @@ export default function jobSheetSurface(set: FileSet): Claim[] {
   const read = saidOf(set);
   if (!read.ok) return [unproven(FILE, 'the job sheet tells the surface as it is', read.says)];
   const said = read.value;
-  const json = set.text('layout.json');
-  const text = json.ok ? json.value : '';
   const { surface } = said.layout.job;
   return [
-    ...(surface === 'floor-cloth' ? cloth(said, text) : []),
-    ...(surface === 'stairs' ? flight(said, text) : []),
+    ...(surface === 'floor-cloth' ? cloth(said, set) : []),
+    ...(surface === 'stairs' ? flight(said, set) : []),
     ...(surface === 'floor' ? floor(said) : []),
     ...(surface === 'room-border' ? walls(said) : []),
-    ...(surface !== 'room-border' && said.json.room !== undefined ? room(said, text) : []),
+    ...(surface !== 'room-border' && said.json.room !== undefined ? room(said, set) : []),
   ];
 }
 
@@ -49,9 +46,9 @@ function wrongOf(said: Said, sentences: readonly Sentence[], needed = false): st
 
 const told = (claim: string, wrong: string | undefined): Claim => equal(FILE, claim, wrong ?? 'it does', 'it does');
 
-function cloth(said: Said, text: string): Claim[] {
+function cloth(said: Said, set: FileSet): Claim[] {
   const claim = 'the job sheet tells how to cut, trim and fold the canvas as it is';
-  const entry = reading(() => readClothEntry(text));
+  const entry = set.read('layout.json', readClothEntry);
   if (!entry.ok) return [unproven(FILE, claim, entry.says)];
   const { cut, hem, trim, hemmed, finished, primed, corners } = entry.value;
   const both = (size: { across: number; along: number }): number[] => [size.across, size.along];
@@ -88,9 +85,9 @@ function cloth(said: Said, text: string): Claim[] {
   ];
 }
 
-function flight(said: Said, text: string): Claim[] {
+function flight(said: Said, set: FileSet): Claim[] {
   const claim = 'the job sheet tells every step and where its panel stands';
-  const entry = reading(() => readFlightEntry(text));
+  const entry = set.read('layout.json', readFlightEntry);
   if (!entry.ok) return [unproven(FILE, claim, entry.says)];
   const { across, along } = said.layout.layout.work;
   const head = said.blocks.findIndex(({ cells }) => cells.includes('Step') && cells.includes('Panel, from the left'));
@@ -176,9 +173,9 @@ function walls(said: Said): Claim[] {
 const CORNER = '(near|far) (left|right) corner';
 
 /** What the head of the sheet says of the room: the axis from a corner of each wall, and the corners of the work from the walls. */
-function room(said: Said, text: string): Claim[] {
+function room(said: Said, set: FileSet): Claim[] {
   const claim = 'the job sheet tells axis and corners in the room as they are';
-  const entry = reading(() => readRoomEntry(text));
+  const entry = set.read('layout.json', readRoomEntry);
   if (!entry.ok) return [unproven(FILE, claim, entry.says)];
   if (entry.value === undefined) return [];
   const { axis, clearances } = entry.value;

@@ -1,7 +1,6 @@
 import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { readPage } from '../read/page.ts';
-import { reading } from '../read/read.ts';
 
 const FILE = 'job-sheet.html';
 
@@ -14,8 +13,7 @@ export const proof: Proof = {
 
 /** The job sheet names every sheet and every reading of the axis, and stands by itself. */
 export default function jobSheet(set: FileSet): Claim[] {
-  const text = set.text(FILE);
-  const page = text.ok ? reading(() => readPage(text.value)) : text;
+  const [text, page] = [set.text(FILE), set.read(FILE, readPage)];
   if (!page.ok || !text.ok) return [unproven(FILE, 'the job sheet can be read', page.ok ? '' : page.says)];
   const words = plain(page.value);
   const lacks = (wanted: string[]) => wanted.find((one) => !holdsWord(words, plain(one)));

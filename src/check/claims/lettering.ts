@@ -7,7 +7,6 @@ import type { LayoutFile, LetteringEntry } from '../read/layout.ts';
 import type { Frame } from '../read/outline.ts';
 import { readPage } from '../read/page.ts';
 import type { Painted, Plan } from '../read/plan.ts';
-import { reading } from '../read/read.ts';
 
 const FILE = 'plan.svg';
 const LAYOUT = 'layout.json';
@@ -127,8 +126,7 @@ function heights(line: LetteringEntry, pieces: Painted[], words: string): Claim[
 /** The job sheet says what is lettered. */
 function onSheet(line: LetteringEntry, set: FileSet): Claim {
   const claim = `the job sheet says how ${saysOf(line)} reads`;
-  const text = set.text(SHEET);
-  const page = text.ok ? reading(() => readPage(text.value)) : text;
+  const page = set.read(SHEET, readPage);
   if (!page.ok) return unproven(SHEET, claim, page.says);
   return equal(SHEET, claim, page.value.includes(line.text) ? line.text : 'it does not', line.text);
 }

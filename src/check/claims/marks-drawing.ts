@@ -2,7 +2,6 @@ import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { plainWords, readBlocks } from '../read/blocks.ts';
 import type { MarkRow } from '../read/marks.ts';
-import { reading } from '../read/read.ts';
 import { LENGTH, shortUse } from '../read/said.ts';
 import { readSvg } from '../read/svg.ts';
 
@@ -17,8 +16,7 @@ export const proof: Proof = {
 
 /** The drawing of the marks shows every reading of marks.csv, line by line. */
 export default function marksDrawing(set: FileSet): Claim[] {
-  const text = set.text(FILE);
-  const svg = text.ok ? reading(() => readSvg(text.value)) : text;
+  const svg = set.read(FILE, readSvg);
   if (!svg.ok) return [unproven(FILE, 'the drawing of the marks can be read', svg.says)];
   const marks = set.marks();
   if (!marks.ok) return [unproven(FILE, 'the drawing shows every mark', marks.says)];
@@ -55,8 +53,7 @@ function notes(
   drawn: ReadonlyMap<string, string[]>,
 ): Claim[] {
   const claim = 'the drawing says of every line what the job sheet says of it';
-  const text = set.text('job-sheet.html');
-  const page = text.ok ? reading(() => readBlocks(text.value)) : text;
+  const page = set.read('job-sheet.html', readBlocks);
   if (!page.ok) return [unproven(FILE, claim, page.says)];
   const said = page.value
     .map(({ cells }) => cells.join(' '))

@@ -3,7 +3,6 @@ import type { FileSet } from '../file-set.ts';
 import { plainWords } from '../read/blocks.ts';
 import type { MarkRow } from '../read/marks.ts';
 import { readPage } from '../read/page.ts';
-import { reading } from '../read/read.ts';
 
 const FILE = 'marks-large.html';
 
@@ -18,8 +17,7 @@ export const proof: Proof = {
 export default function marksLarge(set: FileSet): Claim[] {
   const named = set.text('job-sheet.html');
   if (set.content(FILE) === undefined && !(named.ok && named.value.includes(FILE))) return [];
-  const text = set.text(FILE);
-  const page = text.ok ? reading(() => readPage(text.value)) : text;
+  const [text, page] = [set.text(FILE), set.read(FILE, readPage)];
   if (!text.ok || !page.ok) return [unproven(FILE, 'the marks in large type can be read', page.ok ? '' : page.says)];
   const rows = set.marks();
   if (!rows.ok) return [unproven(FILE, 'the marks in large type are those of the list', rows.says)];

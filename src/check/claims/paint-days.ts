@@ -2,7 +2,6 @@ import { type Claim, equal, type Proof, stated } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import type { LayoutFile } from '../read/layout.ts';
 import { type PaintEntry, readPaintEntry } from '../read/paint.ts';
-import { reading } from '../read/read.ts';
 
 const FILE = 'layout.json';
 const HAIR = 1e-6;
@@ -23,8 +22,7 @@ export const proof: Proof = {
 /** The days: every coat of every paint in its order, its sheets, its hours and its wait; and nobody comes too early. */
 export default function paintDays(set: FileSet): Claim[] {
   const layout = set.layout();
-  const json = set.text(FILE);
-  const entry = json.ok ? reading(() => readPaintEntry(json.value)) : json;
+  const entry = set.read(FILE, readPaintEntry);
   if (!layout.ok || !entry.ok || entry.value === undefined) return [];
   return [inOrder(entry.value), ...sheets(layout.value, entry.value), ...hours(entry.value), ...after(entry.value)];
 }

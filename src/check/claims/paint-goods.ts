@@ -3,8 +3,7 @@ import type { FileSet } from '../file-set.ts';
 import { flat } from '../measure/flat.ts';
 import { isTaped } from '../read/layout.ts';
 import { type PaintEntry, readPaintEntry } from '../read/paint.ts';
-import { type Plan, readPlan } from '../read/plan.ts';
-import { type Read, reading } from '../read/read.ts';
+import { readPlan } from '../read/plan.ts';
 import { readClothEntry } from '../read/surface-entry.ts';
 
 const FILE = 'layout.json';
@@ -22,10 +21,9 @@ export const proof: Proof = {
 
 /** What is bought beside paint: tape along all that is masked, canvas from the roll. */
 export default function paintGoods(set: FileSet): Claim[] {
-  const json = set.text(FILE);
-  const entry = json.ok ? reading(() => readPaintEntry(json.value)) : json;
-  if (!json.ok || !entry.ok || entry.value === undefined) return [];
-  return [...tape(set, entry.value), ...canvas(json.value, entry.value)];
+  const entry = set.read(FILE, readPaintEntry);
+  if (!entry.ok || entry.value === undefined) return [];
+  return [...tape(set, entry.value), ...canvas(set, entry.value)];
 }
 
 function roundOf(points: readonly number[]): number {
@@ -39,8 +37,7 @@ function tape(set: FileSet, { tape: told, panels }: PaintEntry): Claim[] {
   const layout = set.layout();
   if (!layout.ok) return [];
   const claim = 'there is tape for all edges that are masked';
-  const text = layout.value.job.surface === 'floor' ? set.text('room.svg') : undefined;
-  const plan: Read<Plan> = text ? (text.ok ? reading(() => readPlan(text.value)) : text) : set.plan();
+  const plan = set.drawn(layout.value.job.surface === 'floor' ? 'room.svg' : 'plan.svg', readPlan);
   if (!plan.ok) return [unproven(FILE, claim, plan.says)];
   const masked = plan.value.painted.filter((piece) => isTaped(piece, layout.value.taped));
   const long = masked.reduce((sum, { outline }) => sum + roundOf(flat(outline, 0.1)), 0) * panels;
@@ -67,8 +64,8 @@ function tape(set: FileSet, { tape: told, panels }: PaintEntry): Claim[] {
 }
 
 /** The canvas is the first of the choices that the cloth has. */
-function canvas(json: string, { canvas: told }: PaintEntry): Claim[] {
-  const cloth = reading(() => readClothEntry(json));
+function canvas(set: FileSet, { canvas: told }: PaintEntry): Claim[] {
+  const cloth = set.read(FILE, readClothEntry);
   const due = cloth.ok ? cloth.value.choices[0] : undefined;
   if (!due && !told) return [];
   const says = (one?: { roll: number; buy: number }) => (one ? `${one.buy} of ${one.roll}` : 'none');

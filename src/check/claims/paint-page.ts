@@ -6,7 +6,6 @@ import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { readPage } from '../read/page.ts';
 import { type PaintEntry, type PaintOf, readPaintEntry } from '../read/paint.ts';
-import { reading } from '../read/read.ts';
 
 const FILE = 'job-sheet.html';
 
@@ -20,12 +19,10 @@ export const proof: Proof = {
 /** The job sheet has the rows of every paint and of every day as layout.json has them. */
 export default function paintPage(set: FileSet): Claim[] {
   const layout = set.layout();
-  const json = set.text('layout.json');
-  const entry = json.ok ? reading(() => readPaintEntry(json.value)) : json;
+  const entry = set.read('layout.json', readPaintEntry);
   if (!layout.ok || !entry.ok || entry.value === undefined) return [];
   const CLAIM = 'the job sheet has every paint and every day as they are told';
-  const text = set.text(FILE);
-  const page = text.ok ? reading(() => readPage(text.value)) : text;
+  const [text, page] = [set.text(FILE), set.read(FILE, readPage)];
   if (!page.ok) return [unproven(FILE, CLAIM, page.says)];
   const system: System = ['in', 'ft'].includes(layout.value.job.units) ? 'inch' : 'metric';
   const html = text.ok ? text.value : '';

@@ -6,8 +6,7 @@ import { coveredArea } from '../measure/paint-area.ts';
 import type { LayoutFile } from '../read/layout.ts';
 import type { Outline } from '../read/outline.ts';
 import { type PaintEntry, type PaintOf, readPaintEntry, readPaintTable } from '../read/paint.ts';
-import { type Plan, readPlan } from '../read/plan.ts';
-import { type Read, reading } from '../read/read.ts';
+import { readPlan } from '../read/plan.ts';
 import { readFlightEntry } from '../read/surface-entry.ts';
 
 const FILE = 'paint.csv';
@@ -28,8 +27,7 @@ export const proof: Proof = {
 export default function paint(set: FileSet): Claim[] {
   const layout = set.layout();
   if (!layout.ok) return [];
-  const json = set.text(LAYOUT);
-  const entry = json.ok ? reading(() => readPaintEntry(json.value)) : json;
+  const entry = set.read(LAYOUT, readPaintEntry);
   if (!entry.ok) return [unproven(LAYOUT, 'the paint is told', entry.says)];
   const table = set.text(FILE);
   const page = set.text('job-sheet.html');
@@ -40,9 +38,9 @@ export default function paint(set: FileSet): Claim[] {
   }
   return [
     ...areas(set, layout.value, entry.value),
-    ...panels(layout.value, entry.value, json.ok ? json.value : ''),
+    ...panels(set, layout.value, entry.value),
     ...entry.value.paints.flatMap((one) => [...volumes(one, entry.value!.reserve), ...tins(one)]),
-    written(table.ok ? reading(() => readPaintTable(table.value)) : table, entry.value),
+    written(set.read(FILE, readPaintTable), entry.value),
     films(layout.value, entry.value),
   ];
 }
@@ -57,8 +55,7 @@ const squares = (mm2: number): number => Math.round(mm2);
 /** A floor from wall to wall is painted as its room shows it; all else as its plan does. */
 function areas(set: FileSet, layout: LayoutFile, { paints, panels: times }: PaintEntry): Claim[] {
   const file = layout.job.surface === 'floor' ? 'room.svg' : 'plan.svg';
-  const text = file === 'plan.svg' ? undefined : set.text(file);
-  const plan: Read<Plan> = text ? (text.ok ? reading(() => readPlan(text.value)) : text) : set.plan();
+  const plan = set.drawn(file, readPlan);
   if (!plan.ok) return [unproven(file, 'the areas of the colours can be measured', plan.says)];
   const painted = new Map<string, Outline[]>();
   for (const { part, outline } of plan.value.painted) {
@@ -101,8 +98,8 @@ function areas(set: FileSet, layout: LayoutFile, { paints, panels: times }: Pain
 }
 
 /** One panel, or as many as the flight has. */
-function panels({ job }: LayoutFile, entry: PaintEntry, json: string): Claim[] {
-  const flight = job.surface === 'stairs' ? reading(() => readFlightEntry(json)) : undefined;
+function panels(set: FileSet, { job }: LayoutFile, entry: PaintEntry): Claim[] {
+  const flight = job.surface === 'stairs' ? set.read(LAYOUT, readFlightEntry) : undefined;
   if (flight && !flight.ok) return [unproven(LAYOUT, 'every panel is painted', flight.says)];
   return [equal(LAYOUT, 'paint is reckoned for every panel', entry.panels, flight ? flight.value.steps.length : 1)];
 }

@@ -26,10 +26,8 @@ export const proof: Proof = {
 /** The picture is that of the plan: its shape, its mean shade, and the colour of every piece. */
 export default async function picture(set: FileSet): Promise<Claim[]> {
   const content = set.content(FILE);
-  if (content === undefined || typeof content === 'string') {
-    return [unproven(FILE, SHAPE, content === undefined ? `${FILE} is missing` : 'it is text')];
-  }
-  const found = await readPng(content);
+  const found = await set.bytes(FILE, readPng);
+  if (!found) return [unproven(FILE, SHAPE, content === undefined ? `${FILE} is missing` : 'it is text')];
   if (!found.ok) return [unproven(FILE, SHAPE, found.says)];
   const plan = set.plan();
   if (!plan.ok) return [unproven(FILE, SHAPE, plan.says)];

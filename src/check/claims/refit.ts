@@ -4,7 +4,6 @@ import type { FileSet } from '../file-set.ts';
 import { MARK_WRITTEN } from '../measure/marked.ts';
 import type { MarkRow } from '../read/marks.ts';
 import { readPage } from '../read/page.ts';
-import { reading } from '../read/read.ts';
 import { type NewMark, type RefitEntry, type RefitLog, readNewMarks, readRefitLog } from '../read/refit.ts';
 
 const LOG = 'refit.log.json';
@@ -26,8 +25,7 @@ export const proof: Proof = {
 export default function refit(set: FileSet): Claim[] {
   const lying = set.names.flatMap((name) => /^refit-(\d{1,6})\.(?:csv|html)$/.exec(name)?.[1] ?? []).map(Number);
   if (lying.length === 0 && set.content(LOG) === undefined) return [];
-  const text = set.text(LOG);
-  const log = text.ok ? reading(() => readRefitLog(text.value)) : text;
+  const log = set.read(LOG, readRefitLog);
   if (!log.ok) return [unproven(LOG, 'the history of re-fits can be read', log.says)];
   const [marks, layout] = [set.marks(), set.layout()];
   if (!marks.ok) return [unproven(LOG, 'the rows are those of the marks', marks.says)];
@@ -103,8 +101,7 @@ function newMarks(
   tape: { units: Unit; step: number },
 ): Claim[] {
   const file = fileOf(entry.number, 'csv');
-  const text = set.text(file);
-  const read = text.ok ? reading(() => readNewMarks(text.value)) : text;
+  const read = set.read(file, readNewMarks);
   if (!read.ok) return [unproven(file, 'the new marks can be read', read.says)];
   const rows = read.value;
   const strangers = rows.find(({ line }) => !LINES.includes(line));
@@ -226,8 +223,7 @@ const plain = (text: string): string =>
 function onPage(set: FileSet, { number }: RefitEntry, rows: NewMark[]): Claim {
   const file = fileOf(number, 'html');
   const claim = 'the page shows every new mark';
-  const text = set.text(file);
-  const page = text.ok ? reading(() => readPage(text.value)) : text;
+  const [text, page] = [set.text(file), set.read(file, readPage)];
   if (!text.ok || !page.ok) return unproven(file, claim, page.ok ? '' : page.says);
   const shown = [...text.value.matchAll(/<td class="no">(\d+)<\/td><td class="read">(.*?)<\/td>/gs)].map(
     ([, no, tape]) =>

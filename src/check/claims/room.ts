@@ -7,7 +7,6 @@ import { apart, cornerOf, fromStretch, levelOn, onward, outOfRoom, RUNS, wallEnd
 import type { MarkRow } from '../read/marks.ts';
 import type { Frame } from '../read/outline.ts';
 import { readPath } from '../read/path.ts';
-import { reading } from '../read/read.ts';
 import {
   CORNERS,
   type CornerName,
@@ -38,16 +37,14 @@ export const proof: Proof = {
 export default async function room(set: FileSet): Promise<Claim[]> {
   const layout = set.layout();
   if (!layout.ok || !['rug', 'runner'].includes(layout.value.job.surface)) return [];
-  const listed = set.text('layout.json');
-  const entry = listed.ok ? reading(() => readRoomEntry(listed.value)) : listed;
+  const entry = set.read('layout.json', readRoomEntry);
   const marks = set.marks();
   const rows = marks.ok ? marks.value.filter(({ line }) => ROOM_LINES.includes(line)) : [];
   const isDue = rows.length > 0 || set.content(FILE) !== undefined || !entry.ok || entry.value !== undefined;
   if (!isDue) return [];
   if (!entry.ok) return [unproven('layout.json', 'the room can be read', entry.says)];
   if (!entry.value) return [unproven('layout.json', 'the room can be read', 'layout.json has no room')];
-  const text = set.text(FILE);
-  const drawn = text.ok ? reading(() => readRoom(text.value)) : text;
+  const drawn = set.drawn(FILE, readRoom);
   if (!drawn.ok) return [unproven(FILE, 'the drawing of the room can be read', drawn.says)];
   const ground = groundOf(drawn.value);
   const ends = wallEnds(drawn.value);

@@ -9,7 +9,7 @@ import { type Line, readLines } from '../read/lines.ts';
 import { type Frame, type Outline, shiftOutline } from '../read/outline.ts';
 import { readPath } from '../read/path.ts';
 import type { Plan } from '../read/plan.ts';
-import { type Read, read, reading } from '../read/read.ts';
+import { type Read, read } from '../read/read.ts';
 import { type FlightEntry, readFlightEntry, type StepEntry } from '../read/surface-entry.ts';
 import { readSvg, type Svg } from '../read/svg.ts';
 
@@ -26,13 +26,11 @@ export const proof: Proof = {
 export default function stairs(set: FileSet): Claim[] {
   const layout = set.layout();
   if (!layout.ok || layout.value.job.surface !== 'stairs') return [];
-  const json = set.text('layout.json');
-  const entry = json.ok ? reading(() => readFlightEntry(json.value)) : json;
+  const entry = set.read('layout.json', readFlightEntry);
   if (!entry.ok) return [unproven('layout.json', 'the steps of the flight are told', entry.says)];
-  const text = set.text(FILE);
-  const svg = text.ok ? reading(() => readSvg(text.value)) : text;
+  const svg = set.read(FILE, readSvg);
   if (!svg.ok) return [unproven(FILE, 'the drawing of the flight can be read', svg.says)];
-  const lines = reading(() => readLines(svg.value));
+  const lines = set.drawn(FILE, readLines);
   if (!lines.ok) return [unproven(FILE, 'the drawing of the flight can be read', lines.says)];
   const plan = set.plan();
   if (!plan.ok) return [unproven('plan.svg', 'the panel of the flight can be read', plan.says)];

@@ -6,7 +6,6 @@ import { tileDrawings } from '../measure/tile-drawings.ts';
 import type { Frame, Outline } from '../read/outline.ts';
 import { type Pdf, type PdfPage, readPdf } from '../read/pdf.ts';
 import { type PrintedDrawing, type PrintFile, readPrint } from '../read/print.ts';
-import { reading } from '../read/read.ts';
 
 const FILE = 'tiles.pdf';
 const READS = 'the file is there and can be read';
@@ -36,8 +35,7 @@ export const proof: Proof = {
 
 /** The printed pages: as many and as large as stated, each showing its part of each drawing true to size, nothing left out. */
 export default async function tiles(set: FileSet): Promise<Claim[]> {
-  const text = set.text('layout.json');
-  const print = text.ok ? reading(() => readPrint(text.value)) : text;
+  const print = set.read('layout.json', readPrint);
   const content = set.content(FILE);
   const svgs = set.names.filter((name) => /^tile-.*\.svg$/i.test(name));
   if (!print.ok) return [unproven(FILE, 'the pages are those of the layout', print.says)];
@@ -46,9 +44,8 @@ export default async function tiles(set: FileSet): Promise<Claim[]> {
     return [equal('', 'no pages of another layout lie among the files', found, 'none')];
   }
   const file = print.value;
-  if (!(content instanceof Uint8Array))
-    return [equal(FILE, READS, content === undefined ? `${FILE} is missing` : 'it is text', 'it is')];
-  const pdf = await readPdf(content);
+  const pdf = await set.bytes(FILE, readPdf);
+  if (!pdf) return [equal(FILE, READS, content === undefined ? `${FILE} is missing` : 'it is text', 'it is')];
   if (!pdf.ok) return [equal(FILE, READS, pdf.says, 'it is')];
   return [
     equal(FILE, READS, 'it is', 'it is'),

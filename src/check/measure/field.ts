@@ -37,18 +37,22 @@ export interface Field {
   repeats: Laid[];
 }
 
-const known = new WeakMap<Plan, Promise<Field>>();
+/** By the plan, the layout and the template that it was measured by. */
+const known = new WeakMap<Plan, WeakMap<LayoutFile, WeakMap<object, Promise<Field>>>>();
+const NO_TEMPLATE = {};
 
-/** Measured once for a plan. */
+/** Measured once for a plan with its layout and its template. */
 export async function fieldOf(set: FileSet): Promise<Read<Field>> {
   const [plan, layout, template] = [set.plan(), set.layout(), set.template()];
   if (!plan.ok) return plan;
   if (!layout.ok) return layout;
-  let field = known.get(plan.value);
-  if (field === undefined) {
-    field = measure(plan.value, layout.value, template.ok ? template.value : undefined);
-    known.set(plan.value, field);
-  }
+  const byLayout = known.get(plan.value) ?? new WeakMap();
+  known.set(plan.value, byLayout);
+  const byTemplate = byLayout.get(layout.value) ?? new WeakMap();
+  byLayout.set(layout.value, byTemplate);
+  const key = template.ok ? template.value : NO_TEMPLATE;
+  const field = byTemplate.get(key) ?? measure(plan.value, layout.value, template.ok ? template.value : undefined);
+  byTemplate.set(key, field);
   return read(await field);
 }
 

@@ -36,8 +36,7 @@ interface Place {
 }
 
 function tileClaims(set: FileSet, { factor }: PrintFile, name: string, { drawing, row, column }: Place): Claim[] {
-  const text = set.text(name);
-  const svg = text.ok ? readSvg(text.value) : text;
+  const [text, svg] = [set.text(name), set.read(name, readSvg)];
   if (!text.ok || !svg.ok) return [unproven(name, 'the page can be read', svg.ok ? '' : svg.says)];
   const { width, height, view } = svg.value;
   const size = Math.max(

@@ -1,4 +1,5 @@
 import { type Frame, makeOutline, type Outline, shiftOutline } from './outline.ts';
+import { eachToken } from './tokens.ts';
 
 /** Moves and enlarges: x' = a x + e, y' = d y + f. Nothing that turns is read. */
 export interface Matrix {
@@ -29,8 +30,7 @@ export class Unreadable extends Error {}
 type Operand = number | string;
 
 const MOST_DEEP = 20;
-const TOKEN =
-  /\s*(?:%[^\r\n]*|<([0-9A-Fa-f\s]*)>|\[([^\]]*)\]|(\/[^\s/[\]<>()]*)|([+-]?(?:\d+\.?\d*|\.\d+))|([A-Za-z*'"]+))/y;
+const MOST_OPERANDS = 8;
 
 const apply = ({ a, d, e, f }: Matrix, x: number, y: number): [number, number] => [a * x + e, d * y + f];
 
@@ -41,7 +41,7 @@ export function runOperators(text: string): Drawn {
   let state: { matrix: Matrix; clip: Frame | undefined } = { matrix: { a: 1, d: 1, e: 0, f: 0 }, clip: undefined };
   const stack: (typeof state)[] = [];
   let path = new Path();
-  let operands: Operand[] = [];
+  const operands: Operand[] = [];
   const number = (at: number): number => {
     const value = operands[at];
     if (typeof value !== 'number' || !Number.isFinite(value)) throw new Unreadable('an operator lacks its numbers');
@@ -100,23 +100,22 @@ export function runOperators(text: string): Drawn {
     },
   };
   for (const known of ['w', 'd', 'RG', 'rg', 'BT', 'ET', 'Tf', 'Tm', 'Tj']) run[known] = () => {};
-  TOKEN.lastIndex = 0;
-  const end = text.trimEnd().length;
-  while (TOKEN.lastIndex < end) {
-    const found = TOKEN.exec(text);
-    if (found === null) throw new Unreadable('the page cannot be read');
-    const [, string, list, name, digits, operator] = found;
-    if (digits !== undefined) operands.push(Number(digits));
-    else if (name !== undefined || string !== undefined || list !== undefined) operands.push((name ?? string ?? list)!);
-    else if (operator !== undefined) {
-      const act = Object.hasOwn(run, operator) ? run[operator] : undefined;
+  const take = (one: Operand) => {
+    if (operands.push(one) > MOST_OPERANDS)
+      throw new Unreadable('an operator has more numbers than any this tool writes');
+  };
+  const isWhole = eachToken(text, {
+    number: take,
+    operand: take,
+    operator(name) {
+      const act = Object.hasOwn(run, name) ? run[name] : undefined;
       if (act === undefined)
-        throw new Unreadable(`the page uses the operator ${operator.slice(0, 20)}, which this tool never writes`);
+        throw new Unreadable(`the page uses the operator ${name.slice(0, 20)}, which this tool never writes`);
       act();
-      operands = [];
-    }
-    if (operands.length > 8) throw new Unreadable('an operator has more numbers than any this tool writes');
-  }
+      operands.length = 0;
+    },
+  });
+  if (!isWhole) throw new Unreadable('the page cannot be read');
   return drawn;
 }
 

@@ -1,6 +1,7 @@
 import type { PDFDict, PDFObject, PDFPage } from '@cantoo/pdf-lib';
 import { Unreadable } from './operators.ts';
 import { type Read, read, refuse } from './read.ts';
+import { eachToken } from './tokens.ts';
 
 /** One run of text as it stands on its page, or the reach of something drawn: points from the lower left corner. */
 interface Reach {
@@ -34,7 +35,6 @@ interface Face {
 }
 
 const MOST_BYTES = 100_000_000;
-const TOKEN = /\s*(?:(<[0-9A-Fa-f]*>)|(\[)|(\])|(\/[^\s/[\]<>()]*)|([+-]?(?:\d+\.?\d*|\.\d+))|([A-Za-z*'"]+))/y;
 const SILENT = new Set(['w', 'd', 'J', 'j', 'RG', 'rg', 'gs', 'BT', 'ET']);
 /** Height of letters over and under the base line, as shares of their size. */
 const [OVER, UNDER] = [0.75, 0.22];
@@ -168,31 +168,30 @@ function run(
   const [runs, drawn]: [TextRun[], Reach[]] = [[], []];
   let state: { matrix: Matrix; clip: Reach } = { matrix: [1, 0, 0, 1, 0, 0], clip: EVERYWHERE };
   const saved: (typeof state)[] = [];
-  let path: number[] = [];
-  let operands: (number | string)[] = [];
+  /** How far the path reaches that is being drawn. */
+  let path: Reach | undefined;
+  const operands: (number | string)[] = [];
   let type: { face: Face; size: number } | undefined;
   let place: number[] = [];
   const numbers = (count: number): number[] => {
-    const found = operands.filter((one): one is number => typeof one === 'number' && Number.isFinite(one));
-    if (found.length !== count || operands.length !== count) throw new Unreadable('an operator lacks its numbers');
-    return found;
+    if (operands.length !== count || !operands.every(Number.isFinite))
+      throw new Unreadable('an operator lacks its numbers');
+    return operands.slice() as number[];
   };
-  const add = (points: number[]) => {
+  const add = (points: readonly number[]) => {
     const [a, b, c, d, e, f] = state.matrix;
-    for (let at = 0; at < points.length; at += 2)
-      path.push(a * points[at]! + c * points[at + 1]! + e, b * points[at]! + d * points[at + 1]! + f);
-  };
-  const reach = (): Reach | undefined => {
-    if (path.length === 0) return undefined;
-    const [xs, ys] = [path.filter((_, at) => at % 2 === 0), path.filter((_, at) => at % 2 === 1)];
-    const least = (values: number[]) => values.reduce((one, other) => Math.min(one, other));
-    const most = (values: number[]) => values.reduce((one, other) => Math.max(one, other));
-    return { left: least(xs), right: most(xs), bottom: least(ys), top: most(ys) };
+    for (let at = 0; at < points.length; at += 2) {
+      const [x, y] = [a * points[at]! + c * points[at + 1]! + e, b * points[at]! + d * points[at + 1]! + f];
+      path ??= { left: x, right: x, bottom: y, top: y };
+      path.left = Math.min(path.left, x);
+      path.right = Math.max(path.right, x);
+      path.bottom = Math.min(path.bottom, y);
+      path.top = Math.max(path.top, y);
+    }
   };
   const paint = () => {
-    const found = reach();
-    if (found) drawn.push(within(found, state.clip));
-    path = [];
+    if (path) drawn.push(within(path, state.clip));
+    path = undefined;
   };
   const show = () => {
     if (!type || place.length !== 6 || place[0] !== 1 || place[3] !== 1 || state.matrix[0] !== 1)
@@ -235,13 +234,13 @@ function run(
       add([x, y, x + wide, y, x + wide, y + high, x, y + high]);
     },
     W() {
-      state = { ...state, clip: within(reach() ?? EVERYWHERE, state.clip) };
+      state = { ...state, clip: within(path ?? EVERYWHERE, state.clip) };
     },
     n() {
-      path = [];
+      path = undefined;
     },
     Do() {
-      path = [];
+      path = undefined;
       const [left, bottom, right, top] = frameOf(String(operands[0]).slice(1)) as [number, number, number, number];
       add([left, bottom, right, bottom, right, top, left, top]);
       paint();
@@ -255,21 +254,17 @@ function run(
     TJ: show,
   };
   for (const name of ['S', 'f', 'f*', 'B', 'B*']) act[name] = paint;
-  TOKEN.lastIndex = 0;
-  const end = text.trimEnd().length;
-  while (TOKEN.lastIndex < end) {
-    const found = TOKEN.exec(text);
-    if (found === null) throw new Unreadable('the page cannot be read');
-    const [, string, , , name, digits, operator] = found;
-    if (digits !== undefined) operands.push(Number(digits));
-    else if (string !== undefined || name !== undefined) operands.push((string ?? name)!);
-    else if (operator !== undefined) {
-      const does = Object.hasOwn(act, operator) ? act[operator]! : undefined;
-      if (!does && !SILENT.has(operator))
-        throw new Unreadable(`the page uses the operator ${operator.slice(0, 20)}, which this tool never writes`);
+  const isWhole = eachToken(text, {
+    number: (value) => void operands.push(value),
+    operand: (one) => void operands.push(one),
+    operator(name) {
+      const does = Object.hasOwn(act, name) ? act[name]! : undefined;
+      if (!does && !SILENT.has(name))
+        throw new Unreadable(`the page uses the operator ${name.slice(0, 20)}, which this tool never writes`);
       does?.();
-      operands = [];
-    }
-  }
+      operands.length = 0;
+    },
+  });
+  if (!isWhole) throw new Unreadable('the page cannot be read');
   return { runs, drawn };
 }

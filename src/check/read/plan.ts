@@ -1,7 +1,7 @@
 import { type Outline, shiftOutline } from './outline.ts';
 import { FARTHEST, type ReadPath, readPath } from './path.ts';
 import { type Read, read, refuse } from './read.ts';
-import { readSvg, type Svg, USE } from './svg.ts';
+import { type Svg, USE } from './svg.ts';
 
 /** One outline of the painted floor. */
 export interface Painted {
@@ -29,13 +29,11 @@ const MOST = 4_000_000;
 const LEAST = 1;
 
 /** Reads plan.svg: the group `paint`, its first path the ground. */
-export function readPlan(text: string): Read<Plan> {
-  const svg = readSvg(text);
-  if (!svg.ok) return svg;
-  const plan: Plan = { svg: svg.value, ground: [], groundFill: '', painted: [], open: 0 };
+export function readPlan(svg: Svg): Read<Plan> {
+  const plan: Plan = { svg, ground: [], groundFill: '', painted: [], open: 0 };
   const known = new Map<string, Read<ReadPath>>();
   const used = new Map<string, Read<ReadPath>>();
-  for (const path of svg.value.paths) {
+  for (const path of svg.paths) {
     if (!path.groups.includes('paint')) continue;
     if (path.mover && path.mover !== USE)
       return refuse(`the paint has the attribute ${path.mover}, so it need not lie where its numbers say`);

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { type Read, read, refuse } from './read.ts';
-import { readSvg, type Svg, USE } from './svg.ts';
+import { type Svg, USE } from './svg.ts';
 
 export type Spot = readonly [x: number, y: number];
 
@@ -52,9 +52,7 @@ function readLines(text: string): Spot[][] | undefined {
   return stretches.length > 0 ? stretches : undefined;
 }
 
-export function readRoom(text: string): Read<RoomDrawn> {
-  const svg = readSvg(text);
-  if (!svg.ok) return svg;
+export function readRoom(svg: Svg): Read<RoomDrawn> {
   const kinds = {
     'data-wall': [] as Line[],
     'data-opening': [] as Line[],
@@ -64,7 +62,7 @@ export function readRoom(text: string): Read<RoomDrawn> {
     'data-clearance': [] as Line[],
   };
   const drawn: Pick<RoomDrawn, 'labels' | 'paint'> = { labels: [], paint: [] };
-  for (const { attributes, groups, mover } of svg.value.paths) {
+  for (const { attributes, groups, mover } of svg.paths) {
     if (mover && !(mover === USE && groups.includes('paint')))
       return refuse(`the drawing has the attribute ${mover}, so it need not lie where its numbers say`);
     if (groups.includes('paint')) {
@@ -81,7 +79,7 @@ export function readRoom(text: string): Read<RoomDrawn> {
     }
   }
   return read({
-    svg: svg.value,
+    svg,
     ...drawn,
     walls: kinds['data-wall'],
     openings: kinds['data-opening'],

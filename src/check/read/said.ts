@@ -2,7 +2,7 @@ import { parseLength } from '../../units/index.ts';
 import type { FileSet } from '../file-set.ts';
 import { type Block, plainWords, readBlocks } from './blocks.ts';
 import type { LayoutFile } from './layout.ts';
-import { type Read, read, reading } from './read.ts';
+import { type Read, read } from './read.ts';
 
 /** A length as it stands in a sentence, with plain primes: `9' 2 1/2"`, `5/8"`, `22.4 cm`. */
 export const LENGTH = String.raw`(?:\d+'(?: (?:\d+ )?\d+(?:\/\d+)?")?|(?:\d+ )?\d+(?:\/\d+)?"|\d+(?:\.\d+)? (?:mm|cm|m)\b)`;
@@ -22,18 +22,20 @@ export interface Said {
   is(words: string, mm: number): boolean;
 }
 
+const readJson = (text: string): Read<Record<string, unknown>> => read(JSON.parse(text));
+
 export function saidOf(set: FileSet): Read<Said> {
-  const [text, layout, json] = [set.text('job-sheet.html'), set.layout(), set.text('layout.json')];
+  const [layout, json] = [set.layout(), set.read('layout.json', readJson)];
   if (!layout.ok) return layout;
-  if (!text.ok || !json.ok) return text.ok ? (json as Read<Said>) : text;
-  const blocks = reading(() => readBlocks(text.value));
+  if (!json.ok) return json;
+  const blocks = set.read('job-sheet.html', readBlocks);
   if (!blocks.ok) return blocks;
   const { units, step } = layout.value.job;
   return read({
     blocks: blocks.value,
     lines: blocks.value.map(({ cells }) => cells.join(' ')),
     layout: layout.value,
-    json: JSON.parse(json.value),
+    json: json.value,
     is: (words, mm) => {
       const positive = words.replace(/^-/, '');
       const found = WHOLE.test(positive) ? parseLength(positive, units) : undefined;

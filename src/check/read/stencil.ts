@@ -2,7 +2,7 @@ import { makeOutline, type Outline } from './outline.ts';
 import { type Overcut, withoutOvercut } from './overcut.ts';
 import { readPath } from './path.ts';
 import { type Read, read, refuse } from './read.ts';
-import { readSvg, type Svg } from './svg.ts';
+import type { Svg } from './svg.ts';
 
 /** A window or a key as the sheet's file draws it. */
 export interface Opening {
@@ -40,14 +40,12 @@ export interface Stencil {
 const MIRRORED = 'Mirrored for cutting from the back.';
 
 /** Reads a stencil-*.svg: every path is a window, a key or the edge of the sheet, and nothing moves one. */
-export function readStencil(text: string): Read<Stencil> {
-  const svg = readSvg(text);
-  if (!svg.ok) return svg;
-  const mirrored = svg.value.words.includes(MIRRORED);
-  const stencil: Stencil = { svg: svg.value, windows: new Map(), keys: new Map(), lines: [], mirrored, open: 0 };
-  const { x, width } = svg.value.view;
+export function readStencil(svg: Svg): Read<Stencil> {
+  const mirrored = svg.words.includes(MIRRORED);
+  const stencil: Stencil = { svg, windows: new Map(), keys: new Map(), lines: [], mirrored, open: 0 };
+  const { x, width } = svg.view;
   const seen = new Set<string>();
-  for (const path of svg.value.paths) {
+  for (const path of svg.paths) {
     if (path.mover)
       return refuse(`the drawing has the attribute ${path.mover}, so it need not lie where its numbers say`);
     const { d, id = '', stroke = '', fill = '', 'data-line': line = '', 'data-overcut': stated } = path.attributes;

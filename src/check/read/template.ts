@@ -1,7 +1,7 @@
 import type { Outline } from './outline.ts';
 import { readPath } from './path.ts';
 import { type Read, read, refuse } from './read.ts';
-import { readSvg, type Svg } from './svg.ts';
+import type { Svg } from './svg.ts';
 
 export interface Template {
   svg: Svg;
@@ -15,12 +15,10 @@ export interface Template {
 }
 
 /** Reads template.svg: the paths that stand for the repeat itself carry a part, its edge and its notches say what they are. */
-export function readTemplate(text: string): Read<Template> {
-  const svg = readSvg(text);
-  if (!svg.ok) return svg;
-  const template: Template = { svg: svg.value, outlines: [], parts: [], edges: [], notches: [], open: 0 };
+export function readTemplate(svg: Svg): Read<Template> {
+  const template: Template = { svg, outlines: [], parts: [], edges: [], notches: [], open: 0 };
   const kinds: Record<string, Outline[]> = { repeat: template.edges, notch: template.notches };
-  for (const path of svg.value.paths) {
+  for (const path of svg.paths) {
     const { d = '', 'data-part': part, 'data-line': line = '' } = path.attributes;
     const kind = part === undefined ? kinds[line] : template.outlines;
     if (kind === undefined) continue;

@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
 import type { Claims } from '../../../src/check/claim.ts';
-import { checkFiles } from '../../../src/check/index.ts';
+import { recheck } from './recheck.ts';
 import type { Files } from './tamper.ts';
 import type { Tampering } from './tamperings.ts';
 
@@ -13,7 +13,7 @@ export async function expectRefuted(
   const matching = (claims: Claims) => claims.claims.filter((one) => claim.test(one.claim) && one.file === file);
   expect(matching(untouched).length, `a claim ${claim} on ${file}`).toBeGreaterThan(0);
   expect(matching(untouched).filter((one) => !one.holds)).toEqual([]);
-  const touched = await checkFiles(tamper(files));
+  const touched = await recheck(files, tamper(files));
   expect(touched.holds).toBe(false);
   const refuted = touched.claims.filter((one) => !one.holds);
   expect(
