@@ -1,10 +1,11 @@
 import type { Layout } from '../fit/layout.ts';
 import type { Job } from '../job/job.ts';
 import { alikeLines } from '../marks/alike.ts';
+import { lineWords } from '../marks/line-words.ts';
 import type { GuideLine, Schedule } from '../marks/schedule.ts';
 import { sayTape } from '../marks/tape.ts';
 import { writeTape } from '../units/index.ts';
-import { listed } from '../words.ts';
+import { listed, upper } from '../words.ts';
 import { drawChecks } from './check-figure.ts';
 import { INK, paperFor, SOFT } from './ink.ts';
 import { loadLettering } from './label.ts';
@@ -69,10 +70,12 @@ export async function drawMarks(schedule: Schedule, job: Job, figure: CheckFigur
     const [first] = lines;
     const data = new Set(lines.map((line) => line.datum));
     const from =
-      data.size === 1 ? `From ${first!.datum}` : lines.map((line) => `${line.name} from ${line.datum}`).join('; ');
+      data.size === 1
+        ? `From ${first!.datum}`
+        : upper(lines.map((line) => `${lineWords(line.name)} from ${line.datum}`).join('; '));
     const told = lines.length > 1 ? `${from}.` : `${from}. ${first!.says}`;
     for (const [at, pole] of polesOf(first!, ROOM - 36).entries()) {
-      const name = `${listed(lines.map((line) => line.name))}${at > 0 ? ', continued' : ''}`;
+      const name = `${upper(listed(lines.map((line) => lineWords(line.name))))}${at > 0 ? ', continued' : ''}`;
       const heading = wrap(name, COLUMN, (words) => sketch.width(words, LARGE));
       const body = wrap(`${at > 0 ? '' : told} Scale 1:${pole.scale}.`, COLUMN, (words) => sketch.width(words, SMALL));
       const standing = standPole(pole);
@@ -90,7 +93,7 @@ export async function drawMarks(schedule: Schedule, job: Job, figure: CheckFigur
     for (const [at, { from, to, total }] of (first!.spans ?? []).entries()) {
       const isLast = at + 1 === first!.spans!.length;
       const { x, y } = columns.place((at === 0 ? 9.4 : 4.8) + (isLast ? 6.4 : 0));
-      if (at === 0) write(`${first!.name} in parts, as a check:`, x, y + 2.2, SMALL, SOFT);
+      if (at === 0) write(`${upper(lineWords(first!.name))} in parts, as a check:`, x, y + 2.2, SMALL, SOFT);
       write(`from ${reading(from)} to ${reading(to)}: ${tape(total)}`, x + 3, y + (at === 0 ? 7 : 2.4), SMALL);
     }
   };

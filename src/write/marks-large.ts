@@ -1,6 +1,8 @@
 import type { Job } from '../job/job.ts';
 import { alikeLines } from '../marks/alike.ts';
+import { lineWords } from '../marks/line-words.ts';
 import type { GuideLine, Mark, Schedule } from '../marks/schedule.ts';
+import { upper } from '../words.ts';
 import { FACE } from './face.ts';
 import { htmlPage } from './html-page.ts';
 import { INK, RED, SOFT } from './ink.ts';
@@ -35,9 +37,9 @@ h1, h2, p { margin: 0; font-weight: 500; }
 }
 `;
 
-/** `axis, left-edge and right-edge`, each name an element of its own. */
+/** `axis, left edge, right edge`, each an element of its own. */
 const namesOf = (lines: GuideLine[]): string =>
-  lines.map(({ name }) => `<span class="name">${escapeText(name)}</span>`).join(', ');
+  lines.map(({ name }) => `<span class="name">${escapeText(lineWords(name))}</span>`).join(', ');
 
 /** A reading as large as the screen is wide: its figures are about half as wide as high, those of a fraction smaller. */
 function numeral(reading: string): string {
@@ -61,7 +63,7 @@ function lineSections(lines: GuideLine[], readings: Readings): string {
   const data = [...new Set(lines.map((line) => line.datum))].map(setFractions).join('; ');
   const says = lines.map((line) => `<p class="soft">${setFractions(line.says)}</p>`).join('');
   const marks = first!.marks.map((mark) => markSection(lines, mark, readings));
-  return `<section class="top"><h2 class="line">${lines.map(({ name }) => escapeText(name)).join(', ')}</h2><p>Every mark from ${data}.</p>${says}</section>\n${marks.join('\n')}`;
+  return `<section class="top"><h2 class="line">${upper(lines.map(({ name }) => escapeText(lineWords(name))).join(', '))}</h2><p>Every mark from ${data}.</p>${says}</section>\n${marks.join('\n')}`;
 }
 
 function checkSections({ checks }: Schedule, { tape }: Readings): string[] {

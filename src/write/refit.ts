@@ -1,6 +1,8 @@
 import type { Job } from '../job/job.ts';
+import { lineWords } from '../marks/line-words.ts';
 import type { NewLine } from '../refit/lines.ts';
 import { writeTape } from '../units/index.ts';
+import { upper } from '../words.ts';
 import { htmlPage } from './html-page.ts';
 import { type Readings, readingsOf, setFractions } from './job-sheet/reading.ts';
 import { styleOf } from './job-sheet/style.ts';
@@ -44,7 +46,7 @@ function table(lines: NewLine[], { tape }: Readings): string {
     ({ number, reads, before, for: use }) =>
       `<tr><td class="box"></td><td class="no">${number}</td><td class="read">${tape(reads)}</td><td class="was">${reads === before ? 'as before' : tape(before)}</td><td>${escapeText(shortly(use))}</td></tr>`,
   );
-  const names = lines.map(({ name }) => escapeText(name)).join(', ');
+  const names = upper(lines.map(({ name }) => escapeText(lineWords(name))).join(', '));
   return `<section><h3>${names}</h3><p class="soft">From ${data}.</p><table><thead><tr><th scope="col">Done</th><th scope="col">No.</th><th scope="col" class="read">Tape</th><th scope="col">Before</th><th scope="col">For</th></tr></thead><tbody>${rows.join('')}</tbody></table></section>`;
 }
 

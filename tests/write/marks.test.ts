@@ -112,7 +112,7 @@ describe('the drawing', () => {
 
   test('to scale: strokes of a pole are as far apart as its marks, at the scale it states', () => {
     const { elements, schedule, labels } = drawn.rug;
-    const at = labels.findIndex(({ text }) => text.startsWith('axis, left-edge'));
+    const at = labels.findIndex(({ text }) => text.startsWith('Axis, left edge'));
     const scale = Number(
       /Scale 1:(\d+)/.exec(
         labels

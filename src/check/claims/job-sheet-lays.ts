@@ -150,8 +150,13 @@ function isAt(at: Told['at'], [x, y]: [number, number], said: Said): boolean {
   if (layout.job.surface === 'floor') return isLeftRight && isFrom(at.along, y, ['far', 'near'], said);
   const { gaps, work } = layout.layout;
   const along = gaps.near + work.along / 2 - y;
-  const before = / before it$/.test(at.along);
-  return isLeftRight && said.is(at.along.replace(/ before it$/, ''), before ? -along : along);
+  return isLeftRight && isPlace(at.along, along, said);
+}
+
+/** So far along from the beginning, or so far before it. */
+function isPlace(words: string, along: number, { is }: Said): boolean {
+  const before = / before it$/.test(words);
+  return is(words.replace(/ before it$/, ''), before ? -along : along);
 }
 
 /** A distance to one side or the other of a line. */
@@ -162,13 +167,12 @@ function isFrom(words: string, value: number, [less, more]: [string, string], { 
 }
 
 /** So far along a wall of a room border, or on the block at a corner. */
-function isAlongWall(at: string, [x, y]: [number, number], { layout, is }: Said): boolean {
+function isAlongWall(at: string, [x, y]: [number, number], said: Said): boolean {
   const [where = '', words = ''] = at.split('|');
   if (words === 'on its block') return /^corner \d+$/.test(where);
-  const before = / before it$/.test(words);
-  return (layout.roomBorder?.walls ?? []).some((wall) => {
+  return (said.layout.roomBorder?.walls ?? []).some((wall) => {
     const [along] = seenFrom(wall, [x, y]);
-    return wall.name === where && before === along < 0 && is(words.replace(/ before it$/, ''), Math.abs(along));
+    return wall.name === where && isPlace(words, along, said);
   });
 }
 

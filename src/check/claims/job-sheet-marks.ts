@@ -1,6 +1,7 @@
 import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { type Block, plainWords } from '../read/blocks.ts';
+import { lineNamed } from '../read/line-named.ts';
 import type { MarkRow } from '../read/marks.ts';
 import { saidOf, shortUse } from '../read/said.ts';
 
@@ -78,7 +79,7 @@ function tablesOf(blocks: readonly Block[]): Map<string, Shown> {
       .map(({ cells }) => cells.join(' '))
       .join(' ');
     const table = { from: lower(from), rows: rowsAfter(blocks.slice(at), HEAD) };
-    for (const name of block.cells[0]!.split(/, | and /)) shown.set(lower(name), table);
+    for (const name of block.cells[0]!.split(/, | and /)) shown.set(lineNamed(lower(name)), table);
   });
   return shown;
 }

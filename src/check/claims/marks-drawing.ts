@@ -1,6 +1,7 @@
 import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { plainWords, readBlocks } from '../read/blocks.ts';
+import { lineNamed } from '../read/line-named.ts';
 import type { MarkRow } from '../read/marks.ts';
 import { LENGTH, shortUse } from '../read/said.ts';
 import { readSvg } from '../read/svg.ts';
@@ -97,13 +98,16 @@ function linesOf(labels: readonly string[], known: ReadonlySet<string>): Map<str
 
 /** The lines that are named from here on, and over how many pieces. */
 function headingAt(pieces: readonly string[], at: number, known: ReadonlySet<string>): [string[], number] {
-  if (!known.has(pieces[at]!.split(/, | and |,$/)[0]!.replace(/ and$/, ''))) return [[], 0];
+  // A heading begins large; what a mark is for does not, though it may have the same words.
+  if (!/^[A-Z]/.test(pieces[at]!)) return [[], 0];
   for (let over = 1; over <= PIECES; over++) {
     const words = pieces
       .slice(at, at + over)
       .join(' ')
       .replace(/, continued$/, '')
-      .split(/, | and /);
+      .replace(/^[A-Z]/, (letter) => letter.toLowerCase())
+      .split(/, | and /)
+      .map(lineNamed);
     if (words.every((word) => known.has(word) && word !== 'check')) return [words, over];
   }
   return [[], 0];

@@ -1,6 +1,7 @@
 import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
 import { plainWords } from '../read/blocks.ts';
+import { lineNamed } from '../read/line-named.ts';
 import type { MarkRow } from '../read/marks.ts';
 import { readPage } from '../read/page.ts';
 
@@ -85,7 +86,7 @@ function shownMarks(text: string): Shown {
     if (tapes.length === 0) continue;
     const number = words(/<span class="no">(.*?)<\/span>/s.exec(section)?.[1] ?? '');
     for (const [, name] of section.matchAll(/<span class="name">(.*?)<\/span>/gs)) {
-      const mark = `${words(name!)} ${number}`;
+      const mark = `${lineNamed(words(name!))} ${number}`;
       if (shown.marks.has(mark)) shown.twice.add(mark);
       shown.marks.set(mark, tapes.join(' and '));
       shown.notes.set(mark, words(section.replace(/^[^>]*>/, '')));

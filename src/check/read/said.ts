@@ -18,7 +18,7 @@ export interface Said {
   layout: LayoutFile;
   /** layout.json as it stands there. */
   json: Record<string, unknown>;
-  /** Whether a length in words, with a minus or not, is one in mm, to half a step of the tape. */
+  /** Whether a length in words is one in mm, to half a step of the tape. */
   is(words: string, mm: number): boolean;
 }
 
@@ -37,10 +37,8 @@ export function saidOf(set: FileSet): Read<Said> {
     layout: layout.value,
     json: json.value,
     is: (words, mm) => {
-      const positive = words.replace(/^-/, '');
-      const found = WHOLE.test(positive) ? parseLength(positive, units) : undefined;
-      const sign = positive === words ? 1 : -1;
-      return found?.ok === true && Math.abs(sign * found.mm - mm) <= step / 2 + HALF_WAY;
+      const found = WHOLE.test(words) ? parseLength(words, units) : undefined;
+      return found?.ok === true && Math.abs(found.mm - mm) <= step / 2 + HALF_WAY;
     },
   });
 }

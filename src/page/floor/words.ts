@@ -1,9 +1,10 @@
+import { lineWords } from '../../marks/line-words.ts';
 import { writeTape } from '../../units/index.ts';
 import { look } from '../state/answer.ts';
 import type { FloorLine, Stop } from './walk.ts';
 
-/** `across-left` as one says it. */
-export const spoken = (line: Pick<FloorLine, 'name'>): string => line.name.replaceAll('-', ' ');
+/** A guide line as one says it. */
+export const spoken = (line: Pick<FloorLine, 'name'>): string => lineWords(line.name);
 
 /** A length as the tape of this job shows it; no line ends within it. */
 export function tape(mm: number): string {

@@ -1,5 +1,6 @@
 import type { Job } from '../../job/job.ts';
 import { alikeLines } from '../../marks/alike.ts';
+import { lineWords } from '../../marks/line-words.ts';
 import type { GuideLine, Schedule } from '../../marks/schedule.ts';
 import { sayBounds } from '../../marks/spans.ts';
 import { sayTape } from '../../marks/tape.ts';
@@ -30,11 +31,13 @@ function markTable(lines: GuideLine[], readings: Readings): Block[] {
   const [first] = lines;
   const data = new Set(lines.map((line) => line.datum));
   const from =
-    data.size === 1 ? `From ${first!.datum}` : upper(lines.map((line) => `${line.name} from ${line.datum}`).join('; '));
+    data.size === 1
+      ? `From ${first!.datum}`
+      : upper(lines.map((line) => `${lineWords(line.name)} from ${line.datum}`).join('; '));
   const says = lines.length === 1 ? ` ${first!.says}` : '';
   const rows = first!.marks.map((mark) => [`${mark.number}`, readings.tape(mark.reads), setReason(mark.for)]);
   return [
-    heading(3, upper(listed(lines.map((line) => line.name)))),
+    heading(3, upper(listed(lines.map((line) => lineWords(line.name))))),
     words(`${from}.${says}`, 'soft'),
     {
       kind: 'table',
@@ -58,7 +61,7 @@ function whyOneDatum(schedule: Schedule, job: Job, { length }: Readings): Block 
   const doubt = readingDoubt(far, schedule.step, job.system);
   const last = length(Math.ceil(doubt / schedule.step - 1e-9) * schedule.step);
   const trial = axis
-    ? ` The last mark of the ${axis.name} is measured too: if it falls within ${last} of the place it names, the measurements of this job were right; if not, measure again before going on.`
+    ? ` The last mark of the ${lineWords(axis.name)} is measured too: if it falls within ${last} of the place it names, the measurements of this job were right; if not, measure again before going on.`
     : '';
   return words(
     `Pull every mark of a line from its datum, without moving the tape; never add one mark to the next. Each is rounded by itself, so none is more than ${fine(each)} from true.${trial} ${sayTape(schedule.tape, job.units, schedule.step)} The same marks stand in large type in marks-large.html, for a phone or a wall.`,

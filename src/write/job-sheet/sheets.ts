@@ -33,7 +33,7 @@ function passRows(sheet: Sheet, number: number, layout: Layout, readings: Readin
   const pass = sheet.passes[number]!.map((place) => bySheetMiddle(place, sheet));
   return gatherPlacements(pass).map(({ turn, open, xs, ys }) => [
     acrossWords(xs, readings),
-    ys.map((y) => readings.tape(alongOf(y, layout))).join(', '),
+    ys.map((y) => readings.place(alongOf(y, layout))).join(', '),
     TURNS[turn]!,
     open.length === sheet.windows.length ? 'all' : `only ${windowNumbers(open)}`,
   ]);

@@ -113,7 +113,7 @@ const distance = (box: Box, [x, y]: Point): number =>
 /** Where a sheet is laid: along which wall, how far from its beginning the middle of the sheet comes, or at which corner. */
 export function roomLay(drawn: RoomDrawn, job: Job) {
   const { outline, layout } = drawn;
-  const { tape } = plainReadings(job);
+  const readings = plainReadings(job);
   const corner = (sheet: Sheet) => sheet.says.includes('corner');
   const place = (sheet: Sheet, placement: Placement): { wall: number; along: number } => {
     const middle = middleOf(placement, sheet);
@@ -148,7 +148,7 @@ export function roomLay(drawn: RoomDrawn, job: Job) {
             ? 'on its block'
             : [...places]
                 .sort((a, b) => a - b)
-                .map((along) => (along < 0 ? `${tape(-along)} before it` : tape(along)))
+                .map(readings.place)
                 .join(', '),
           TURNS[turn]!,
           open.length === sheet.windows.length ? 'all' : `only ${windowNumbers(open)}`,

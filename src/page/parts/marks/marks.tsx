@@ -1,3 +1,4 @@
+import { lineWords } from '../../../marks/line-words.ts';
 import { listed, upper } from '../../../words.ts';
 import type { ToldLine } from '../../engine/told.ts';
 import { Line } from '../../fields/field.tsx';
@@ -7,17 +8,15 @@ import '../making.css';
 import { Part } from '../part.tsx';
 import './marks.css';
 
-/** `across-left` as one says it. */
-const spoken = (name: string): string => name.replaceAll('-', ' ');
 /** Where the tape is held: once where it is one point, else for each line. */
 const heldAt = ({ names, data }: ToldLine): string =>
   new Set(data).size === 1
     ? `Hold the tape at ${data[0]}`
-    : upper(names.map((name, n) => `${spoken(name)}: hold the tape at ${data[n]}`).join('; '));
+    : upper(names.map((name, n) => `${lineWords(name)}: hold the tape at ${data[n]}`).join('; '));
 
 /** The marks of one guide line, or of lines that carry the same. */
 function Marked({ line, open }: { line: ToldLine; open: boolean }) {
-  const name = upper(listed(line.names.map(spoken)));
+  const name = upper(listed(line.names.map(lineWords)));
   return (
     <details open={open}>
       <summary>
