@@ -1,7 +1,7 @@
 import Flatbush from 'flatbush';
 import type { Drawing } from '../compose/drawing.ts';
 import { flatten } from '../geometry/flatten.ts';
-import { isInside } from '../geometry/inside.ts';
+import { insideRows } from '../geometry/inside-rows.ts';
 import { pieceBox } from '../geometry/measure.ts';
 import type { Box, Piece, Point } from '../geometry/path.ts';
 import type { Part } from '../motif/motif.ts';
@@ -29,17 +29,18 @@ interface Shape {
   part: Part;
   /** The outer ring first. */
   rings: Point[][];
+  /** Whether a point lies inside each ring. */
+  inside: ((x: number, y: number) => boolean)[];
   box: Box;
 }
 
-const shapeOf = (part: Part, piece: Piece): Shape => ({
-  part,
-  rings: piece.map((ring) => flatten(ring, 0.05)),
-  box: pieceBox(piece),
-});
+function shapeOf(part: Part, piece: Piece): Shape {
+  const rings = piece.map((ring) => flatten(ring, 0.05));
+  return { part, rings, inside: rings.map(insideRows), box: pieceBox(piece) };
+}
 
-const holds = ({ rings }: Shape, point: Point): boolean =>
-  rings.filter((ring) => isInside(ring, point)).length % 2 === 1;
+const holds = ({ inside }: Shape, x: number, y: number): boolean =>
+  inside.filter((ring) => ring(x, y)).length % 2 === 1;
 
 /** Places on an edge, and which way lies square to it. */
 function* along(ring: Point[], x: number, y: number): Generator<{ on: Point; across: Point }> {
@@ -86,7 +87,7 @@ export function touchingParts({ work, regions }: Drawing): Touching[] {
     if (px < work.left || px > work.right || py < work.top || py > work.bottom) return undefined;
     for (const found of index.search(px, py, px, py)) {
       const { shape, x, y } = stands[found]!;
-      if (holds(shapes[shape]!, [px - x, py - y])) return shapes[shape]!.part;
+      if (holds(shapes[shape]!, px - x, py - y)) return shapes[shape]!.part;
     }
     return 'ground';
   };

@@ -23,12 +23,31 @@ export function nearestStops({ first, x, y }: Stops, most: number): Int32Array[]
   });
 }
 
+/** Least and greatest x and y of the points of each stop. */
+function boxesOf({ first, x, y }: Stops): Float64Array {
+  const count = first.length - 1;
+  const boxes = new Float64Array(4 * count);
+  for (let stop = 0; stop < count; stop++) {
+    let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
+    for (let point = first[stop]!; point < first[stop + 1]!; point++) {
+      left = Math.min(left, x[point]!);
+      right = Math.max(right, x[point]!);
+      top = Math.min(top, y[point]!);
+      bottom = Math.max(bottom, y[point]!);
+    }
+    boxes.set([left, right, top, bottom], 4 * stop);
+  }
+  return boxes;
+}
+
 /** A round that goes from each stop to the nearest point of a stop not yet visited, and enters it there. */
-export function nearestFirst({ first, x, y }: Stops): { order: Int32Array; entry: Int32Array } {
+export function nearestFirst(stops: Stops): { order: Int32Array; entry: Int32Array } {
+  const { first, x, y } = stops;
   const count = first.length - 1;
   const left = Array.from({ length: count }, (_, stop) => stop);
   const order = new Int32Array(count);
   const entry = new Int32Array(count);
+  const boxes = boxesOf(stops);
   let [at, point] = [0, first[0]!];
   for (let place = 0; place < count; place++) {
     const stop = left[at]!;
@@ -39,6 +58,10 @@ export function nearestFirst({ first, x, y }: Stops): { order: Int32Array; entry
     const [x0, y0] = [x[point]!, y[point]!];
     let least = Infinity;
     for (let k = 0; k < left.length; k++) {
+      const box = 4 * left[k]!;
+      const wide = Math.max(0, boxes[box]! - x0, x0 - boxes[box + 1]!);
+      const high = Math.max(0, boxes[box + 2]! - y0, y0 - boxes[box + 3]!);
+      if (wide * wide + high * high >= least) continue;
       const end = first[left[k]! + 1]!;
       for (let other = first[left[k]!]!; other < end; other++) {
         const [dx, dy] = [x[other]! - x0, y[other]! - y0];
