@@ -2,6 +2,7 @@
 const SAID: readonly (readonly [RegExp, string])[] = [
   [/^(cut|hem)-(across|along)$/, '$1 line $2 the cloth'],
   [/^across-(left|right)$/, 'line across to the $1'],
+  [/^along-(near|far)$/, 'line along to the $1 wall'],
   [/^(border|inner-border)-(left|right)$/, '$2 $1'],
   [/^(border|inner-border)-(near|far)-(left|right)$/, '$2 $1 to the $3'],
   [/^(lettering|near-lettering|far-lettering)-(left|right)$/, '$1 to the $2'],

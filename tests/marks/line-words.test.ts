@@ -7,6 +7,7 @@ test.each([
   ['left-edge', 'left edge'],
   ['near-opening', 'near opening'],
   ['across-left', 'line across to the left'],
+  ['along-near', 'line along to the near wall'],
   ['cut-across', 'cut line across the cloth'],
   ['hem-along', 'hem line along the cloth'],
   ['border-right', 'right border'],

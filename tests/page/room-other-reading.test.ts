@@ -14,6 +14,8 @@ test.each([
   ['millimetres in a job of inches', ACROSS, '3050', 'in', ['3050 mm'], 3050],
   ['feet in a job of inches', ['site', 'room', 'near'], '12', 'in', [`12'`], 3657.6],
   ['an opening in metres', ['site', 'openings', 'near'], '0.81', 'cm', ['0.81 m'], 810],
+  ['a decimal comma', ACROSS, '2,37', 'cm', ['2.37 m'], 2370],
+  ['a decimal comma with its unit', ACROSS, '237,5 cm', 'mm', ['237.5 cm'], 2375],
   ['feet and inches with a dash', ['site', 'run'], '17-9 7/16', 'in', [`17' 9 7/16"`], 5421.3125],
   ['feet and inches with a space', ['site', 'run'], '17 9', 'in', [`17' 9"`], 5410.2],
 ] as const)('%s are offered', (_, path, text, unit, readings, mm) => {
@@ -42,6 +44,7 @@ test.each([
   ['inches with a dash before the fraction', ['site', 'run'], '43-3/8', 'in'],
   ['a strip, which may be small', ['reserve'], '2.5', 'cm'],
   ['a wall between two corners, which may be short', ['site', 'walls', 3, 'length'], '12', 'in'],
+  ['a comma in a job of inches, where thousands have one', ACROSS, '2,370', 'in'],
   ['words', ACROSS, 'about 3', 'cm'],
   ['what would be no room in any unit', ACROSS, '99999999', 'mm'],
 ] as [string, (string | number)[], string, Unit][])('%s is not asked about', (_, path, text, unit) => {

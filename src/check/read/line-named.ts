@@ -5,6 +5,8 @@ export function lineNamed(words: string): string {
   const joined = (...parts: string[]): string => parts.join('-').replaceAll(' ', '-');
   const [, line, side] = SIDES.exec(words) ?? [];
   if (line === 'line across') return joined('across', side!);
+  const along = /^line along to the (near|far) wall$/.exec(words);
+  if (along) return joined('along', along[1]!);
   const [, end, border] = /^(near|far) ((?:inner )?border)$/.exec(line ?? '') ?? [];
   if (end) return joined(border!, end, side!);
   if (line) return joined(line, side!);

@@ -44,6 +44,10 @@ export const STATES: Record<string, (page: Page) => Promise<void>> = {
     await page.getByRole('button', { name: 'Begin my own' }).click();
     await page.getByRole('group', { name: 'What will you paint?' }).waitFor();
   },
+  async 'gone on too early'(page) {
+    await page.getByRole('button', { name: 'The room is measured' }).click();
+    await page.getByText('First say what you will paint.', { exact: true }).waitFor();
+  },
   async 'on the floor, at a line'(page) {
     await page.getByRole('button', { name: /^Undo: / }).click();
     await drawn(page);
