@@ -52,9 +52,3 @@ export function fromOklch({ l, c, h }: Oklch): string {
   const { r, g, b } = toScreen({ mode: 'oklch', l, c, h });
   return hexOf([r, g, b]);
 }
-
-/** A colour in CIELAB as a screen shows it. */
-export function fromLab([l, a, b]: Lab): string {
-  const { r, g, b: blue } = toScreen({ mode: 'lab65', l, a, b });
-  return hexOf([r, g, blue]);
-}
