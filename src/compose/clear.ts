@@ -2,6 +2,7 @@ import { loadBooleans } from '../geometry/booleans.ts';
 import { clipPieces } from '../geometry/clip.ts';
 import { piecesBox } from '../geometry/measure.ts';
 import type { Box, Piece } from '../geometry/path.ts';
+import { keptIn, keyOf } from '../keep.ts';
 import type { Region } from './drawing.ts';
 
 /** Nearer than this, mm, a shape that touches the room is not cut by it. */
@@ -32,6 +33,11 @@ function besideEdge({ left, top, right, bottom }: Box, reach: Box): Box | undefi
   if (bottom < reach.bottom) found.push({ ...all, top: bottom });
   return found.length === 1 ? found[0] : undefined;
 }
+
+/** So many cut shapes are kept: the corners of a room and of the one before it, in each part. */
+const MOST_CUT = 64;
+
+const cuts = new Map<string, Piece[]>();
 
 /**
  * Takes a rectangle out of what is painted: shapes outside it stay, shapes inside it go, shapes that its edge crosses are cut, each distinct
@@ -74,7 +80,9 @@ export async function clearRoom(regions: Region[], room: Box): Promise<Region[]>
     const kept: Region[] = outside.length > 0 ? [{ ...region, at: Float64Array.from(outside) }] : [];
     for (const { window, at } of crossing.values()) {
       const beside = besideEdge(window, reach);
-      const pieces = beside ? clipPieces(region.pieces, beside) : subtract(region.pieces, [rectangle(window)]);
+      const pieces = beside
+        ? clipPieces(region.pieces, beside)
+        : keptIn(cuts, MOST_CUT, keyOf(region.pieces, window), () => subtract(region.pieces, [rectangle(window)]));
       if (pieces.length > 0) kept.push({ ...region, pieces, cut: true, at: Float64Array.from(at) });
     }
     return kept;

@@ -1,11 +1,32 @@
 import { flatten } from './flatten.ts';
 import { isInside, pointInside } from './inside.ts';
 import { boxesMeet, ringArea, ringBox } from './measure.ts';
-import type { Piece, Ring } from './path.ts';
+import type { Box, Piece, Point, Ring } from './path.ts';
 import { reversedRing } from './transform.ts';
 
 /** The ring, run so that its area has the sign asked for. */
 const directed = (ring: Ring, positive: boolean): Ring => (ringArea(ring) > 0 === positive ? ring : reversedRing(ring));
+
+/** A ring with its box and size. Most never come near enough to another for more, so the rest is found when it is asked for. */
+class Known {
+  readonly box: Box;
+  readonly size: number;
+  #polygon?: Point[];
+  #inside?: Point;
+
+  constructor(readonly ring: Ring) {
+    this.box = ringBox(ring);
+    this.size = Math.abs(ringArea(ring));
+  }
+  get polygon(): Point[] {
+    this.#polygon ??= flatten(this.ring);
+    return this.#polygon;
+  }
+  get inside(): Point {
+    this.#inside ??= pointInside(this.polygon);
+    return this.#inside;
+  }
+}
 
 /**
  * Sorts rings that do not cross each other into pieces by how they lie in one another: a ring in an even number of others is
@@ -13,10 +34,8 @@ const directed = (ring: Ring, positive: boolean): Ring => (ringArea(ring) > 0 ==
  * Pieces keep the order of their outer rings, holes the order given. Rings may touch.
  */
 export function nestRings(rings: Ring[]): Piece[] {
-  const known = rings.map((ring) => {
-    const polygon = flatten(ring);
-    return { ring, polygon, inside: pointInside(polygon), box: ringBox(ring), size: Math.abs(ringArea(ring)) };
-  });
+  if (rings.length === 1) return [[directed(rings[0]!, true)]];
+  const known = rings.map((ring) => new Known(ring));
   // A ring lies in another when the other is larger and holds any point of its inside; touching outlines do not disturb that.
   const around = known.map((small) =>
     known

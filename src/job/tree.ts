@@ -1,5 +1,6 @@
 import { type Document, isAlias, isMap, isScalar, isSeq, LineCounter, type Node, Scalar } from 'yaml';
 import { bad, good, type Issue, type Result } from '../issue.ts';
+import { keptIn } from '../keep.ts';
 import { shown } from '../units/index.ts';
 import { compose, type PlaceAt } from './document.ts';
 import { guardText } from './guard.ts';
@@ -28,8 +29,18 @@ class TooMuch extends Error {}
 export const isBranch = (tree: Tree | undefined): tree is { [key: string]: Tree } =>
   typeof tree === 'object' && tree !== null && !Array.isArray(tree);
 
-/** Reads YAML into plain text values and their places. Issues are final: nothing more can be said about such a file. */
-export function parseTree(text: string): Result<Parsed> {
+/** A job, its house, and one to spare. */
+const MOST_PARSED = 3;
+
+const kept = new Map<string, Result<Parsed>>();
+
+/**
+ * Reads YAML into plain text values and their places. Issues are final: nothing more can be said about such a file.
+ * A job is read for the house that it names and then as a whole, so what was read last is kept; nobody may change it.
+ */
+export const parseTree = (text: string): Result<Parsed> => keptIn(kept, MOST_PARSED, text, () => parse(text));
+
+function parse(text: string): Result<Parsed> {
   const counter = new LineCounter();
   const guarded = guardText(text, counter.addNewLine);
   if (!guarded.ok) return guarded;

@@ -1,6 +1,7 @@
 import { ringArea } from '../geometry/measure.ts';
 import { nestRings } from '../geometry/nest.ts';
 import type { Point, Ring, Side } from '../geometry/path.ts';
+import { keptIn, keyOf } from '../keep.ts';
 import type { Cell, Drawn, Motif, Part, Pen, Settings } from './motif.ts';
 
 /** Ends nearer than this, mm, are one point. */
@@ -73,13 +74,22 @@ function record(name: string, draw: (pen: Pen) => void): Drawn[] {
     .map(([part, found]) => ({ part, pieces: nestRings(found) }));
 }
 
+/** So many drawings of one motif are kept: those of a plan, and of the one before it. */
+const MOST_DRAWN = 12;
+
+const kept = new WeakMap<Motif, Map<string, Drawn[]>>();
+
 /**
- * Draws one repeat.
+ * Draws one repeat. A work has the same one in several places, and most again with the next letter that is typed, so it is drawn once; nobody may change it.
  * @param cell size of the repeat, mm
  * @param settings as `fillSettings` returns them
  */
-export const drawMotif = <M extends Motif>(motif: M, cell: Cell, settings: Settings): Drawn[] =>
-  record(motif.name, (pen) => motif.draw(cell, settings, pen));
+export function drawMotif<M extends Motif>(motif: M, cell: Cell, settings: Settings): Drawn[] {
+  const known = kept.get(motif) ?? new Map<string, Drawn[]>();
+  kept.set(motif, known);
+  const key = keyOf(cell.across, cell.along, settings);
+  return keptIn(known, MOST_DRAWN, key, () => record(motif.name, (pen) => motif.draw(cell, settings, pen)));
+}
 
 /** Draws the corner that a border has of its own, in a square of this size, mm; nothing where it has none. */
 export const drawOwnCorner = <M extends Motif>(motif: M, size: number, settings: Settings): Drawn[] =>
