@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { deflateRawSync } from 'node:zlib';
 import { Resvg } from '@resvg/resvg-js';
-import { build, defineConfig, type Plugin } from 'vite';
+import { build, defineConfig, type Plugin, type Rolldown } from 'vite';
 import { viteSingleFile } from 'vite-plugin-singlefile';
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
@@ -121,7 +121,59 @@ const madeOf: Plugin = {
   },
 };
 
-/** `virtual:engine`: the worker and all it needs as one script, packed. */
+/** Modules that most looks take beside what the worker begins with. Whatever else is imported while it works is in the second script. */
+const IN_LOOKS = [
+  'compose/floor',
+  'fit/fit',
+  'job/house',
+  'job/own-drawings',
+  'job/read',
+  'marks/floor/schedule',
+  'motif/library',
+  'room-border/compose',
+  'room-border/marks',
+  'room-pipeline',
+  'site/build',
+  'stairs/fit',
+].map((name) => here(`./src/${name}.ts`));
+
+/** Takes parts of the engine in, and gives them by name. What is not here yet comes with the rest, which is asked for once. */
+const LOADER = `const parts = {}, made = {};
+let rest;
+const need = (name) => {
+  if (!made[name]) {
+    made[name] = { exports: {} };
+    parts[name](need, made[name].exports, made[name], later);
+  }
+  return made[name].exports;
+};
+const later = async (name) => {
+  if (!parts[name]) await (rest ??= self.fetchRest());
+  return need(name);
+};
+self.takeParts = (more) => Object.assign(parts, more);
+`;
+
+type Chunk = Rolldown.OutputChunk;
+
+/** An import while the engine works, as the bundler writes it for scripts that are all there. */
+const IMPORTED = /Promise\.resolve\(\)\.then\(\(\)=>((?:[\w$]+\.[\w$]+\()?require\("([^"]+)"\))/g;
+
+/** The text of a chunk as a part, which waits for what it imports while it works. */
+function partOf({ fileName, code, imports, dynamicImports }: Chunk): string {
+  const waits = code.replace(IMPORTED, (_, taken, name) => `later("${name}").then(()=>${taken}`);
+  for (const name of dynamicImports) {
+    const times = (text: string): number => waits.split(text).length - 1;
+    const atOnce = imports.includes(name) ? 1 : 0;
+    if (times(`require("./${name}")`) !== atOnce + times(`later("./${name}").then(()=>`))
+      throw new Error(`${fileName} imports ${name} in a way that is not known here`);
+  }
+  return `"./${fileName}"(require,exports,module,later){${waits}\n}`;
+}
+
+const packed = (code: string): string => JSON.stringify(deflateRawSync(code, { level: 9 }).toString('base64'));
+
+/** `virtual:engine`: the worker and all it needs, packed, as a script that it begins with and one that follows when it is needed. */
 const engine: Plugin = {
   name: 'page-engine',
   resolveId: (id) => (id === 'virtual:engine' ? '\0engine' : undefined),
@@ -135,13 +187,30 @@ const engine: Plugin = {
         write: false,
         target: 'es2022',
         minify: true,
-        lib: { entry: here('./src/page/engine/worker.ts'), formats: ['iife'], name: 'evenfield' },
+        lib: { entry: here('./src/page/engine/worker.ts'), formats: ['cjs'], fileName: 'worker' },
+        rolldownOptions: { output: { chunkFileNames: '[name]' } },
       },
       define: { 'process.env.NODE_ENV': '"production"' },
     });
-    const { output } = (Array.isArray(made) ? made[0] : made) as { output: { type: string; code?: string }[] };
-    const code = output.find(({ type }) => type === 'chunk')!.code!;
-    return `export default ${JSON.stringify(deflateRawSync(code, { level: 9 }).toString('base64'))};`;
+    const { output } = (Array.isArray(made) ? made[0] : made) as Rolldown.RolldownOutput;
+    const chunks = output.filter((one) => one.type === 'chunk');
+    const atOnce = new Set<string>();
+    const take = (name: string): void => {
+      const chunk = chunks.find(({ fileName }) => fileName === name);
+      if (!chunk || atOnce.has(name)) return;
+      atOnce.add(name);
+      chunk.imports.forEach(take);
+    };
+    for (const { fileName, isEntry, moduleIds } of chunks)
+      if (isEntry || moduleIds.some((id) => IN_LOOKS.includes(id))) take(fileName);
+    const scriptOf = (some: Chunk[]): string => `self.takeParts({${some.map(partOf).join(',')}});`;
+    const entry = chunks.find(({ isEntry }) => isEntry)!.fileName;
+    const first = scriptOf(chunks.filter(({ fileName }) => atOnce.has(fileName)));
+    const rest = scriptOf(chunks.filter(({ fileName }) => !atOnce.has(fileName)));
+    return [
+      `export const first = ${packed(`(() => {${LOADER}${first}need(${JSON.stringify(`./${entry}`)})})()`)};`,
+      `export const rest = ${packed(rest)};`,
+    ].join('\n');
   },
 };
 

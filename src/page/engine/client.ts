@@ -1,4 +1,4 @@
-import packed from 'virtual:engine';
+import { first, rest } from 'virtual:engine';
 import type { Asset } from './ask.ts';
 import { pictureOf } from './picture-of.ts';
 import type { Engine, Message, Page } from './protocol.ts';
@@ -7,9 +7,16 @@ import { unpacked } from './unpacked.ts';
 
 const script = async (packed: string): Promise<Blob> => new Blob([await unpacked(packed)], { type: 'text/javascript' });
 
-const code = script(packed).then((blob) => URL.createObjectURL(blob));
+const code = script(first).then((blob) => URL.createObjectURL(blob));
+let more: Promise<Blob> | undefined;
 
-const page: Page = { picture: pictureOf };
+const page: Page = {
+  picture: pictureOf,
+  rest() {
+    more ??= script(rest);
+    return more;
+  },
+};
 
 function begin(): Engine {
   const worker = code.then((address) => new Worker(address));

@@ -12,7 +12,8 @@ import type { Offer } from './offers/offer.ts';
 import type { CutView } from './plan/cut.ts';
 import type { RefitAsk, Refitted } from './refit.ts';
 import type { Small } from './small.ts';
-import type { Told, ToldFiles } from './told.ts';
+import type { Told } from './told.ts';
+import type { ToldFiles } from './told-files.ts';
 
 /** Every file of a job, and what was found. `proofs`: drawings of what does not hold, where sheets were refused. */
 export interface MadeFiles {
@@ -58,9 +59,12 @@ export interface Engine {
   keep(assets: Asset[]): Promise<void>;
 }
 
-/** What the engine needs that only a page has: a drawing as a PNG picture. */
+/** What the engine needs that only a page has. */
 export interface Page {
+  /** A drawing as a PNG picture. */
   picture(svg: string, longSide: number): Promise<Uint8Array>;
+  /** The script with what most looks do without. */
+  rest(): Promise<Blob>;
 }
 
 /** A call from one side, and the answer of the other. */

@@ -2,20 +2,12 @@ import { bad, good } from '../../issue.ts';
 import { parseTree } from '../../job/tree.ts';
 import { makeFiles } from '../../pipeline.ts';
 import { assets, keepAssets, missingAssets } from './assets.ts';
-import { coloursOf, proposeColours, seenPalettes } from './colours.ts';
-import { floorOf } from './colours-floor.ts';
 import { fitAnew } from './fitted.ts';
 import { lookAt } from './look.ts';
-import { boardsAnew, boardsOf, refusalsOf } from './motifs.ts';
-import { findOffers } from './offers/find.ts';
 import { drawPictures } from './picture.ts';
-import { cutViewOf } from './plan/cut.ts';
 import type { Engine, Message, Page } from './protocol.ts';
-import { refitAt, rowsToRefit } from './refit.ts';
-import { refitFiles } from './refit-files.ts';
-import { smallOf } from './small.ts';
 import { talkOver } from './talk.ts';
-import { toldOf, toldOfFiles } from './told.ts';
+import { toldOf } from './told.ts';
 import { writeJob } from './write-job.ts';
 
 /** How many jobs were looked at; longer work for one of them is given up when the next one comes. */
@@ -23,6 +15,9 @@ let looks = 0;
 
 /** The last time that refusals of each slot were asked for; older questions are given up. */
 const refused = new Map<string, number>();
+
+/** What draws boards, once it was needed. */
+let boards: Promise<typeof import('./motifs.ts')> | undefined;
 
 /** Lets other calls be taken. */
 const pause = (): Promise<void> => new Promise((done) => setTimeout(done));
@@ -45,6 +40,7 @@ const engine: Engine = {
     const text = writeJob(base, tree);
     const made = await makeFiles(text, file || 'job', chosen + 1, assets);
     if (made.ok) {
+      const { toldOfFiles } = await import('./told-files.ts');
       const { job, files, says } = made.value;
       return { text, made: good({ name: job.name, files, says, told: toldOfFiles(job, files) }) };
     }
@@ -52,59 +48,75 @@ const engine: Engine = {
     return { text, made: { ok: false, issues }, ...(proofs ? { proofs: { ...proofs, says: [] } } : {}) };
   },
   async cut({ base, tree, chosen }) {
+    const { cutViewOf } = await import('./plan/cut.ts');
     return cutViewOf(writeJob(base, tree), chosen, assets);
   },
   async offers({ tree }, issues) {
     const of = looks;
+    const { findOffers } = await import('./offers/find.ts');
     return findOffers(tree, issues, assets, async () => {
       await pause();
       return looks === of;
     });
   },
   async small({ base, tree }, rank, long) {
+    const { smallOf } = await import('./small.ts');
     return smallOf(writeJob(base, tree), rank, long, assets);
   },
   async boards(ask, wanted) {
+    boards ??= import('./motifs.ts');
+    const { boardsOf } = await boards;
     return boardsOf(ask, wanted, assets);
   },
   async refusals(ask, wanted) {
     const of = (refused.get(wanted.slot) ?? 0) + 1;
     refused.set(wanted.slot, of);
+    boards ??= import('./motifs.ts');
+    const { refusalsOf } = await boards;
     return refusalsOf(ask, wanted, assets, async () => {
       await pause();
       return refused.get(wanted.slot) === of;
     });
   },
   async colours({ base, tree, chosen }) {
+    const { coloursOf } = await import('./colours.ts');
     return coloursOf(writeJob(base, tree), chosen, assets);
   },
   async propose({ base, tree, chosen }, from) {
+    const { proposeColours } = await import('./colours.ts');
     return proposeColours(writeJob(base, tree), chosen, from, assets);
   },
   async seen(palette) {
+    const { seenPalettes } = await import('./colours.ts');
     return seenPalettes(palette);
   },
   async rows({ base, tree, chosen }) {
+    const { rowsToRefit } = await import('./refit.ts');
     return rowsToRefit(writeJob(base, tree), chosen, assets);
   },
   async refit({ base, tree, chosen }, wanted) {
+    const { refitAt } = await import('./refit.ts');
     return refitAt(writeJob(base, tree), chosen, wanted, assets);
   },
   async refitFiles({ base, tree, chosen }, entries) {
+    const { refitFiles } = await import('./refit-files.ts');
     return refitFiles(writeJob(base, tree), chosen, entries, assets);
   },
   async floor({ base, tree, chosen }, wanted) {
+    const { floorOf } = await import('./colours-floor.ts');
     return floorOf(writeJob(base, tree), chosen, wanted, assets);
   },
   async keep(files) {
     keepAssets(files);
-    boardsAnew();
     fitAnew();
+    if (boards) (await boards).boardsAnew();
   },
 };
 
 const here = globalThis as unknown as {
   postMessage(message: unknown): void;
+  importScripts(address: string): void;
+  fetchRest: () => Promise<void>;
   addEventListener(type: 'message', take: (event: { data: Message }) => void): void;
 };
 
@@ -115,4 +127,10 @@ const page = talkOver<Page>(
   },
   engine,
 );
+here.fetchRest = async () => {
+  // An address that the page made may not be read here where the page has no origin, as from a disk.
+  const address = URL.createObjectURL(await page.rest());
+  here.importScripts(address);
+  URL.revokeObjectURL(address);
+};
 drawPictures((svg, longSide) => page.picture(svg, longSide));

@@ -1,6 +1,6 @@
 import { writeLength } from '../../../units/index.ts';
 import { counted } from '../../../words.ts';
-import type { ToldSheet } from '../../engine/told.ts';
+import type { ToldSheet } from '../../engine/told-files.ts';
 import { isMade, look, made } from '../../state/answer.ts';
 import { sheetDrawing } from './sheet-drawing.ts';
 
