@@ -18,8 +18,31 @@ export const clone = none, generate = none, syntax = {}, HTMLElement = none, Nod
 const LEFT_OUT = ['node-html-better-parser', 'html-entities', 'css-tree', 'css-what', 'css-select', 'csso'];
 const PATHS_ONLY = `import * as convertPathData from '${here('./node_modules/svgo/plugins/convertPathData.js')}'; export const builtinPlugins = [convertPathData];`;
 
+/** Modules of which nothing is ever called here: clips by rectangles and triangles; forms, locks, archives and reading of PDF files, and the SVG in them. */
+const NOT_CALLED = [
+  /\/clipper2-ts\/dist\/(RectClip|Triangulation|Minkowski)\.js$/,
+  /\/@cantoo\/pdf-lib\/es\/core\/(crypto|(parser|security|streams)\/(?!index)\w+)\.js$/,
+  /\/@cantoo\/pdf-lib\/es\/api\/(svg|pdfa\/srgbProfile|(extraction|form)\/(?!index)\w+)\.js$/,
+  /\/@cantoo\/pdf-lib\/es\/packages\/upng\/(dither|encode|quantize)\.js$/,
+];
+
+/** What stands in for a module of which nothing is called: all its names, none of what they do. */
+function hollow(file: string): string {
+  const code = readFileSync(file, 'utf8');
+  const names = new Set<string>();
+  for (const [, name] of code.matchAll(/^export (?:class|const|function|var) (\w+)/gm)) names.add(name!);
+  for (const [, list] of code.matchAll(/^export \{([^}]*)\}/gm))
+    for (const [, name] of list!.matchAll(/(\w+)\s*(?:,|$)/g)) names.add(name!);
+  if (/^export default/m.test(code)) names.add('default');
+  const list = [...names].map((name) => `none as ${name}`);
+  return `function none() { throw new Error('left out of the page'); }\nexport { ${list.join(', ')} };`;
+}
+
+/** A face that the engine writes with and the page is set in. */
+const LETTERS = /^@fontsource\/barlow\/files\/barlow-latin-(500|700)-normal\.woff\?inline$/;
+
 /**
- * Modules that the page has its own of, or no use for: pictures are drawn by the browser, the PDF library is given no HTML, SVG or PNG to read and sets no type of
+ * Modules that the page has its own of, or no use for: pictures are drawn by the browser, the PDF library is given no HTML or SVG to read and sets no type of
  * its own (all of it is outlines), and of all that
  * tidies an SVG only paths are (files made here have no style sheets).
  */
@@ -28,14 +51,19 @@ const instead: Plugin = {
   enforce: 'pre',
   resolveId(id, from) {
     if (from?.includes('/src/write/') && /\/png\.ts$/.test(id)) return here('./src/page/engine/picture.ts');
+    const letters = LETTERS.exec(id);
+    if (letters) return `\0letters-${letters[1]}`;
     if (id === 'svgo/browser') return here('./node_modules/svgo/lib/svgo.js');
     if (from?.endsWith('/svgo/lib/svgo.js') && id === './builtin.js') return '\0paths-only';
     if (LEFT_OUT.includes(id)) return '\0unused';
-    if (from?.includes('/@cantoo/pdf-lib/') && /upng\/index\.js$/.test(id)) return '\0unused';
     if (from?.endsWith('/standard-fonts/Font.js') && id.endsWith('.compressed.json')) return '\0no-font';
     return undefined;
   },
-  load: (id) => ({ '\0unused': UNUSED, '\0no-font': "export default '';", '\0paths-only': PATHS_ONLY })[id],
+  load(id) {
+    if (NOT_CALLED.some((some) => some.test(id))) return hollow(id);
+    if (id.startsWith('\0letters-')) return `export default self.letters[${id.slice('\0letters-'.length)}];`;
+    return { '\0unused': UNUSED, '\0no-font': "export default '';", '\0paths-only': PATHS_ONLY }[id];
+  },
 };
 
 /** Folders of the packages that something in the page comes from. */
@@ -206,6 +234,7 @@ const engine: Plugin = {
     const scriptOf = (some: Chunk[]): string => `self.takeParts({${some.map(partOf).join(',')}});`;
     const entry = chunks.find(({ isEntry }) => isEntry)!.fileName;
     const first = scriptOf(chunks.filter(({ fileName }) => atOnce.has(fileName)));
+    if (first.includes('self.letters')) throw new Error('the letters come only with the second script');
     const rest = scriptOf(chunks.filter(({ fileName }) => !atOnce.has(fileName)));
     return [
       `export const first = ${packed(`(() => {${LOADER}${first}need(${JSON.stringify(`./${entry}`)})})()`)};`,

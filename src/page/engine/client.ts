@@ -1,5 +1,6 @@
 import { first, rest } from 'virtual:engine';
 import type { Asset } from './ask.ts';
+import { lettersHere } from './letters.ts';
 import { pictureOf } from './picture-of.ts';
 import type { Engine, Message, Page } from './protocol.ts';
 import { talkOver } from './talk.ts';
@@ -12,9 +13,9 @@ let more: Promise<Blob> | undefined;
 
 const page: Page = {
   picture: pictureOf,
-  rest() {
+  async rest() {
     more ??= script(rest);
-    return more;
+    return { script: await more, letters: lettersHere() };
   },
 };
 

@@ -63,8 +63,8 @@ export interface Engine {
 export interface Page {
   /** A drawing as a PNG picture. */
   picture(svg: string, longSide: number): Promise<Uint8Array>;
-  /** The script with what most looks do without. */
-  rest(): Promise<Blob>;
+  /** The script with what most looks do without, and the faces that it writes with, as `data:` addresses by their weight. */
+  rest(): Promise<{ script: Blob; letters: Record<string, string> }>;
 }
 
 /** A call from one side, and the answer of the other. */

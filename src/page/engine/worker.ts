@@ -116,7 +116,10 @@ const engine: Engine = {
 const here = globalThis as unknown as {
   postMessage(message: unknown): void;
   importScripts(address: string): void;
+  /** Called by the engine when it comes to what is in the second script (see `vite.page.config.ts`). */
   fetchRest: () => Promise<void>;
+  /** Read by the second script. */
+  letters: Record<string, string>;
   addEventListener(type: 'message', take: (event: { data: Message }) => void): void;
 };
 
@@ -128,8 +131,10 @@ const page = talkOver<Page>(
   engine,
 );
 here.fetchRest = async () => {
+  const { script, letters } = await page.rest();
+  here.letters = letters;
   // An address that the page made may not be read here where the page has no origin, as from a disk.
-  const address = URL.createObjectURL(await page.rest());
+  const address = URL.createObjectURL(script);
   here.importScripts(address);
   URL.revokeObjectURL(address);
 };

@@ -8,8 +8,7 @@ import { downloaded, drawn, filesMade, useBrowser } from './opened.ts';
 
 const around = useBrowser();
 
-const NAME = 'scullery-floor';
-const JOB = readFileSync(`samples/${NAME}.job.yaml`, 'utf8');
+const jobOf = (name: string): string => readFileSync(`samples/${name}.job.yaml`, 'utf8');
 
 /** Digits of its own, a dotless i, a comma for a point, clocks off the whole hour; a number and the hour as they are written there. */
 const PLACES = [
@@ -22,12 +21,12 @@ const THERE: [string, string, number[]][] = [
   ['1,5', 'ı', [-765, -825]],
 ];
 
-/** The zip of all files that the page makes of the job, where it stands. */
-async function madeAt(at: number): Promise<Buffer> {
+/** The zip of all files that the page makes of a job, where it stands. */
+async function madeAt(at: number, name: string, title: string): Promise<Buffer> {
   const { context } = await around.context(PLACES[at]);
   const page = await context.newPage();
-  await page.goto(around.address() + hashOf(JOB));
-  await page.getByRole('heading', { level: 1, name: 'Scullery floor' }).waitFor();
+  await page.goto(around.address() + hashOf(jobOf(name)));
+  await page.getByRole('heading', { level: 1, name: title }).waitFor();
   await drawn(page);
   const [number, letter, minutes] = THERE[at]!;
   const found = await page.evaluate(() => [
@@ -41,17 +40,38 @@ async function madeAt(at: number): Promise<Buffer> {
   return bytes;
 }
 
-test('the page makes the same bytes in every language and time zone, and the command line makes them too', async () => {
-  const zips = [await madeAt(0), await madeAt(1)];
-  expect(zips[1]!.equals(zips[0]!)).toBe(true);
+/** The names of files that the command line writes of a job, and of those that differ from the ones in a zip. */
+function besideCommand(name: string, zipped: Buffer): { names: string[]; differing: string[] } {
   const dir = folder();
-  writeFileSync(join(dir, `${NAME}.job.yaml`), JOB);
+  writeFileSync(join(dir, `${name}.job.yaml`), jobOf(name));
   const env = { ...process.env, TZ: 'Pacific/Marquesas', LANG: 'hi_IN.UTF-8', LC_ALL: 'hi_IN.UTF-8' };
-  expect(evenfield(dir, ['make', `${NAME}.job.yaml`], { env }).err).toBe('');
-  const out = join(dir, 'out', NAME);
-  const zip = new Map(Object.entries(unzipSync(zips[0]!)).map(([path, bytes]) => [path.split('/').at(-1), bytes]));
-  // A picture is drawn by the browser here and by a library there: the same drawing, not the same bytes.
-  const names = readdirSync(out).filter((name) => !name.startsWith('.') && !name.endsWith('.png'));
+  expect(evenfield(dir, ['make', `${name}.job.yaml`], { env }).err).toBe('');
+  const out = join(dir, 'out', name);
+  const zip = new Map(Object.entries(unzipSync(zipped)).map(([path, bytes]) => [path.split('/').at(-1), bytes]));
+  const names = readdirSync(out).filter((file) => !file.startsWith('.'));
+  return {
+    names,
+    differing: names.filter((file) => !readFileSync(join(out, file)).equals(zip.get(file) ?? new Uint8Array())),
+  };
+}
+
+test('the page makes the same bytes in every language and time zone, and the command line makes them too', async () => {
+  const zips = [
+    await madeAt(0, 'scullery-floor', 'Scullery floor'),
+    await madeAt(1, 'scullery-floor', 'Scullery floor'),
+  ];
+  expect(zips[1]!.equals(zips[0]!)).toBe(true);
+  const { names, differing } = besideCommand('scullery-floor', zips[0]!);
   expect(names.length).toBeGreaterThan(8);
-  expect(names.filter((name) => !readFileSync(join(out, name)).equals(zip.get(name) ?? new Uint8Array()))).toEqual([]);
+  // A picture is drawn by the browser here and by a library there: the same drawing, not the same bytes.
+  expect(differing.filter((file) => !file.endsWith('.png'))).toEqual([]);
+});
+
+test('a job sheet that has pictures in it is made too, and all beside it are the same bytes', async () => {
+  const { names, differing } = besideCommand(
+    'morning-room-border',
+    await madeAt(0, 'morning-room-border', 'Morning room border'),
+  );
+  expect(names).toContain('job-sheet.pdf');
+  expect(differing.filter((file) => !file.endsWith('.png') && file !== 'job-sheet.pdf')).toEqual([]);
 });
