@@ -1,7 +1,6 @@
 import type { Drawing } from '../compose/drawing.ts';
 import type { Layout } from '../fit/layout.ts';
 import { joinBoxes } from '../geometry/measure.ts';
-import type { Box } from '../geometry/path.ts';
 import type { Job } from '../job/job.ts';
 import { type PlacedStep, placeFlight } from '../stairs/flight.ts';
 import { sayFlight } from '../stairs/says.ts';
@@ -10,8 +9,7 @@ import { dimension } from './dimension.ts';
 import { drawStrips } from './flight-strips.ts';
 import { FAINT, paperFor, RED, SOFT } from './ink.ts';
 import { loadLettering } from './label.ts';
-import { formatMm } from './number.ts';
-import { regionText } from './path.ts';
+import { rectangleText, regionText } from './path.ts';
 import { coloursUsed } from './plan-key.ts';
 import { inkGroup, writePage } from './plan-page.ts';
 import { Sketch } from './sketch.ts';
@@ -107,12 +105,10 @@ function drawNosings(sketch: Sketch, steps: PlacedStep[], nosing: number): void 
 /** The panel of the plan on every step: its ground, and its pieces moved to where they stand. */
 function paintOnSteps(drawing: Drawing, steps: PlacedStep[], job: Pick<Job, 'palette' | 'colours'>): string {
   const hex = (part: keyof Job['colours']) => job.palette[job.colours[part]]!;
-  const rectangle = ({ left, top, right, bottom }: Box) =>
-    `M${formatMm(left)} ${formatMm(top)}H${formatMm(right)}V${formatMm(bottom)}H${formatMm(left)}Z`;
   const paint = steps.flatMap(({ step, panel }) => {
     const middle = (panel.top + panel.bottom) / 2;
     return [
-      element('path', { 'data-step': step, 'data-line': 'panel', fill: hex('ground'), d: rectangle(panel) }),
+      element('path', { 'data-step': step, 'data-line': 'panel', fill: hex('ground'), d: rectangleText(panel) }),
       ...drawing.regions.map(({ element: of, part, pieces, fills, at }) =>
         element('path', {
           'data-step': step,

@@ -12,8 +12,16 @@ export function formatMicrons(microns: number): string {
   return rest < 10 ? `${whole}.00${rest}` : rest < 100 ? `${whole}.0${rest}` : `${whole}.${rest}`;
 }
 
+/** The same without a nought before the point, as SVG lets numbers be written: `.5`, `-.5`. */
+export const shortMicrons = (microns: number): string => withoutNought(formatMicrons(microns));
+
+const withoutNought = (number: string): string => number.replace(/^(-?)0\./, '$1.');
+
 /** Millimetres to 1 µm, as every written file shows them. The number must be finite. */
 export function formatMm(mm: number): string {
   if (!Number.isFinite(mm)) throw new RangeError(`cannot write ${mm} as a length`);
   return formatMicrons(toMicrons(mm));
 }
+
+/** The same without a nought before the point, for attributes of SVG. */
+export const shortMm = (mm: number): string => withoutNought(formatMm(mm));

@@ -1,6 +1,6 @@
 import type { Drawing, Region } from '../compose/drawing.ts';
 import type { Job } from '../job/job.ts';
-import { formatMm } from './number.ts';
+import { rectangleText } from './path.ts';
 import { regionElements } from './region-paths.ts';
 import { element } from './svg.ts';
 
@@ -33,9 +33,7 @@ export function paintGroup(drawing: Drawing, job: Colours, outline?: string): st
 }
 
 function writeGroup(drawing: Drawing, job: Colours, outline?: string): string {
-  const { left, top, right, bottom } = drawing.work;
-  const ground =
-    outline ?? `M${formatMm(left)} ${formatMm(top)}H${formatMm(right)}V${formatMm(bottom)}H${formatMm(left)}Z`;
+  const ground = outline ?? rectangleText(drawing.work);
   const regions = paintRegions(drawing.regions, job, 'paint');
   const fill = job.palette[job.colours.ground]!;
   return element('g', { id: 'paint' }, [element('path', { id: 'ground', fill, d: ground }), ...regions].join('\n'));

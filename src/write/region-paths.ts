@@ -1,6 +1,6 @@
 import type { Piece } from '../geometry/path.ts';
-import { formatMicrons, toMicrons } from './number.ts';
-import { placedText, ringTexts } from './path.ts';
+import { shortMicrons, toMicrons } from './number.ts';
+import { placedText, ringTexts, rowWriter } from './path.ts';
 import { type Attributes, element } from './svg.ts';
 
 /** A region whose text would be longer than this, in characters, is written by stretches of its rows. */
@@ -54,16 +54,15 @@ export function regionElements(id: string, attributes: Attributes, pieces: reado
   const paths: string[] = [];
   const uses: string[] = [];
   const single: number[] = [];
-  const rows = rings.map(({ y, tail }) => ` ${formatMicrons(y)}${tail}`);
+  const row = rowWriter(rings);
   for (const { xs, ys } of stretchesOf(at)) {
     if (ys.length === 1) {
       for (const x of xs) single.push(x / 1000, ys[0]! / 1000);
       continue;
     }
     const name = `${id}-${paths.length + 1}`;
-    const d = xs.map((x) => rings.map((ring, n) => `M${formatMicrons(x + ring.x)}${rows[n]!}`).join('')).join('');
-    paths.push(element('path', { id: name, d }));
-    for (const y of ys) uses.push(element('use', { 'xlink:href': `#${name}`, y: formatMicrons(y) }));
+    paths.push(element('path', { id: name, d: row(xs, 0) }));
+    for (const y of ys) uses.push(element('use', { 'xlink:href': `#${name}`, y: shortMicrons(y) }));
   }
   const alone =
     single.length > 0 ? [element('path', { ...attributes, d: placedText(rings, Float64Array.from(single)) })] : [];

@@ -2,7 +2,7 @@ import { emptyBox, growBox } from '../geometry/measure.ts';
 import type { Box, Point } from '../geometry/path.ts';
 import { INK } from './ink.ts';
 import { CAPITAL, type Lettering } from './lettering.ts';
-import { formatMm } from './number.ts';
+import { linesText, rectangleText } from './path.ts';
 import { type Attributes, element } from './svg.ts';
 
 export type Anchor = 'start' | 'middle' | 'end';
@@ -29,14 +29,12 @@ export class Sketch {
   }
 
   path(points: Point[], attributes: Attributes = {}): void {
-    const d = points.map(([x, y], at) => `${at === 0 ? 'M' : 'L'}${formatMm(x)} ${formatMm(y)}`).join('');
-    this.add(element('path', { d, ...attributes }), ...points);
+    this.add(element('path', { d: linesText(points), ...attributes }), ...points);
   }
 
   rectangle(box: Box, attributes: Attributes): void {
     const { left, top, right, bottom } = box;
-    const d = `M${formatMm(left)} ${formatMm(top)}H${formatMm(right)}V${formatMm(bottom)}H${formatMm(left)}Z`;
-    this.add(element('path', { d, ...attributes }), [left, top], [right, bottom]);
+    this.add(element('path', { d: rectangleText(box), ...attributes }), [left, top], [right, bottom]);
   }
 
   width(text: string, size = this.size): number {

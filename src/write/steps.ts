@@ -19,17 +19,29 @@ export function beside(numbers: readonly number[], put: Put, before = ''): strin
 
 const isLine = ([command]: Step): boolean => command === 'h' || command === 'v' || command === 'l';
 
-/**
- * Steps as short as the grammar of SVG allows, and closed: a letter only where the command changes, and no line where closing draws it.
- * @param isHome whether they lead back to where they began
- */
-export function closedSteps(steps: readonly Step[], put: Put, isHome: boolean): string {
+/** Steps as short as the grammar of SVG allows: a letter only where the command changes. */
+export function stepsText(steps: readonly Step[], put: Put): string {
   let text = '';
   let [command, last] = ['', ''];
-  const left = isHome && steps.length > 1 && isLine(steps.at(-1)!) ? steps.slice(0, -1) : steps;
-  for (const [next, numbers] of left) {
+  for (const [next, numbers] of steps) {
     text += next === command ? beside(numbers, put, last) : next + beside(numbers, put);
     [command, last] = [next, put(numbers.at(-1)!)];
   }
-  return `${text}z`;
+  return text;
+}
+
+/**
+ * The same, and closed: no line where closing draws it.
+ * @param isHome whether they lead back to where they began
+ */
+export function closedSteps(steps: readonly Step[], put: Put, isHome: boolean): string {
+  const left = isHome && steps.length > 1 && isLine(steps.at(-1)!) ? steps.slice(0, -1) : steps;
+  return `${stepsText(left, put)}z`;
+}
+
+/** A straight step; `undefined` where it leads nowhere. */
+export function lineStep(dx: number, dy: number): Step | undefined {
+  if (dx !== 0 && dy !== 0) return ['l', [dx, dy]];
+  if (dx !== 0) return ['h', [dx]];
+  return dy === 0 ? undefined : ['v', [dy]];
 }

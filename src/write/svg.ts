@@ -1,4 +1,4 @@
-import { formatMm } from './number.ts';
+import { shortMm } from './number.ts';
 
 const ENTITIES: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
 
@@ -15,9 +15,9 @@ export const escapeText = (text: string): string =>
 
 export type Attributes = Record<string, string | number | undefined>;
 
-const shown = (value: string | number): string => (typeof value === 'number' ? formatMm(value) : escapeText(value));
+const shown = (value: string | number): string => (typeof value === 'number' ? shortMm(value) : escapeText(value));
 
-/** One element. Attributes left undefined are left out, numbers are written to a thousandth. Content is put in as it is; without any, the element is closed at once. */
+/** One element. Attributes left undefined are left out, numbers are written to a thousandth, as `.2`. Content is put in as it is; without any, the element is closed at once. */
 export function element(name: string, attributes: Attributes, content?: string): string {
   const given = Object.entries(attributes)
     .filter(([, value]) => value !== undefined)
@@ -26,7 +26,10 @@ export function element(name: string, attributes: Attributes, content?: string):
   return content === undefined ? `<${name}${given}/>` : `<${name}${given}>${content}</${name}>`;
 }
 
-/** A drawing at true size, SVG 1.1: one user unit a millimetre from its left top corner. `width` and `height` as they are to be written. */
+/**
+ * A drawing at true size, SVG 1.1: one user unit a millimetre from its left top corner.
+ * `width` and `height` as they are to be written, with a nought before the point: importers find the size by patterns of their own.
+ */
 export function trueSizePage(width: string, height: string, content: string[]): string {
   const head = {
     xmlns: 'http://www.w3.org/2000/svg',

@@ -5,7 +5,7 @@ import type { Drawn } from '../motif/motif.ts';
 import { writeLength } from '../units/index.ts';
 import { labelPath, labelWidth } from './label.ts';
 import { formatMm } from './number.ts';
-import { pathText } from './path.ts';
+import { linesText, rectangleText, shortText } from './path.ts';
 import { element, escapeText, trueSizePage } from './svg.ts';
 
 /** Room round the repeat, and the notches and the cross in it, mm. */
@@ -19,9 +19,6 @@ const NOTE =
   '<!-- True size. Black: the shapes of one repeat, to cut or trace round. Blue: notches whose points lie on the centre lines of the repeat, ' +
   'and the cross at its centre. Grey, broken: the edge of the repeat. -->';
 
-const drawn = (points: Point[], close: boolean): string =>
-  points.map(([x, y], at) => `${at === 0 ? 'M' : 'L'}${formatMm(x)} ${formatMm(y)}`).join('') + (close ? 'Z' : '');
-
 /** A triangle outside the repeat whose point touches the middle of a side. */
 function notch(x: number, y: number, outX: number, outY: number): string {
   const [fx, fy] = [x + outX * NOTCH, y + outY * NOTCH];
@@ -31,7 +28,7 @@ function notch(x: number, y: number, outX: number, outY: number): string {
     [fx - outY * half, fy + outX * half],
     [fx + outY * half, fy - outX * half],
   ];
-  return drawn(points, true);
+  return linesText(points, true);
 }
 
 /** Lettering no larger than the room it has. */
@@ -59,34 +56,20 @@ export async function writeTemplate(
   const label = async (text: string, room: number, place: { x: number; y: number; turn?: number }) => {
     const size = await sizeFor(text, room);
     const d = await labelPath(text, { ...place, size, anchor: 'start' });
-    return element('path', { 'data-label': text, fill: '#333', stroke: 'none', d });
+    return element('path', { 'data-label': text, fill: '#333', d });
   };
   const blue = { fill: 'none', stroke: '#06c', 'stroke-width': 0.2 };
-  const edge = drawn(
-    [
-      [left, top],
-      [right, top],
-      [right, bottom],
-      [left, bottom],
-    ],
-    true,
-  );
+  const edge = rectangleText({ left, right, top, bottom });
   const notches = [notch(cx, top, 0, -1), notch(right, cy, 1, 0), notch(cx, bottom, 0, 1), notch(left, cy, -1, 0)];
   const cross =
-    drawn(
-      [
-        [cx - CROSS, cy],
-        [cx + CROSS, cy],
-      ],
-      false,
-    ) +
-    drawn(
-      [
-        [cx, cy - CROSS],
-        [cx, cy + CROSS],
-      ],
-      false,
-    );
+    linesText([
+      [cx - CROSS, cy],
+      [cx + CROSS, cy],
+    ]) +
+    linesText([
+      [cx, cy - CROSS],
+      [cx, cy + CROSS],
+    ]);
   const says = `One repeat, ${write(across)} across and ${write(along)} along`;
   const lines = [
     element('title', {}, escapeText(`${job.title}: template`)),
@@ -113,7 +96,7 @@ export async function writeTemplate(
         fill: 'none',
         stroke: '#000',
         'stroke-width': 0.3,
-        d: pieces.map((piece) => pathText(piece, [cx, cy])).join(''),
+        d: pieces.map((piece) => shortText(piece, [cx, cy])).join(''),
       }),
     ),
     ...notches.map((d) => element('path', { 'data-line': 'notch', ...blue, d })),

@@ -2,10 +2,12 @@
 const DECIMALS = 4;
 
 /**
- * Shortens the path texts of a stencil, as the last step before it is written.
+ * Shortens the path texts of a stencil, as the last step before it is written, and puts all lines one behind the other under its head.
  *
  * Nothing else is touched: elements keep their order, every window stays a path of its own, ids, data attributes, title,
  * description, comments, viewBox and the size in millimetres stay as they are. Curves stay cubics. Geometry keeps to 0.002 mm.
+ * Colours stay as the job has them and as the comment says them, so that who looks for one finds it (`#000` would save 1.4 %), and
+ * `version` stays for importers that ask for it (0.3 %).
  * @param text an SVG file as `writeStencil` writes it
  */
 export async function tidySvg(text: string): Promise<string> {
@@ -13,7 +15,7 @@ export async function tidySvg(text: string): Promise<string> {
   const { data } = optimize(text, {
     multipass: false,
     floatPrecision: DECIMALS,
-    js2svg: { indent: 0, pretty: true, eol: 'lf' },
+    js2svg: { pretty: false },
     plugins: [
       {
         name: 'convertPathData',
@@ -32,5 +34,5 @@ export async function tidySvg(text: string): Promise<string> {
       },
     ],
   });
-  return data;
+  return `${data.replace('--><path', '-->\n<path')}\n`;
 }

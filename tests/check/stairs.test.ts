@@ -111,7 +111,7 @@ test.each<[string, () => Files, string]>([
     'a centre line beside the centre',
     () =>
       flight((svg) =>
-        svg.replace(/(<path d=")M0 (-?[\d.]+)L0 (-?[\d.]+)("[^>]*data-line="centre")/, '$1M0.3 $2L0.3 $3$4'),
+        changePath(svg, 'data-line="centre"', (d) => moveCorner(moveCorner(d, 0.3, 0, 0, 0), 0.3, 0, 0, 1)),
       ),
     'one centre line runs up the whole flight',
   ],

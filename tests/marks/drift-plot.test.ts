@@ -1,3 +1,4 @@
+import svgpath from 'svgpath';
 import { expect, test } from 'vitest';
 import { drawDrift, driftOf } from '../../src/write/drift.ts';
 import { loadLettering } from '../../src/write/label.ts';
@@ -5,14 +6,23 @@ import { clashes, labelsOf, readElements } from '../write/drawn.ts';
 
 const job = { units: 'in', system: 'inch', step: 25.4 / 16 } as const;
 
-const points = (d: string) =>
-  [...d.matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)] as const);
+/** Where each side of a path ends, read by svgpath. */
+function points(d: string): [number, number][] {
+  const found: [number, number][] = [];
+  svgpath(d)
+    .abs()
+    .iterate(([command, ...v], _, x, y) => {
+      const to = v as number[];
+      found.push(command === 'H' ? [to[0]!, y] : command === 'V' ? [x, to[0]!] : [to[0]!, to[1]!]);
+    });
+  return found;
+}
 
 test('the plot is to its own scale, and says the numbers it shows', async () => {
   const drift = driftOf(24, job);
   const elements = readElements(drawDrift(drift, job, await loadLettering()));
   const red = elements.find(
-    ({ attributes }) => attributes.stroke === '#a33a2a' && attributes['stroke-width'] === '0.6',
+    ({ attributes }) => attributes.stroke === '#a33a2a' && Number(attributes['stroke-width']) === 0.6,
   )!;
   const limit = elements.find(({ attributes }) => attributes['stroke-dasharray'] !== undefined)!;
   const [curve, level] = [points(red.attributes.d!), points(limit.attributes.d!)];

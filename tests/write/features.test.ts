@@ -58,7 +58,9 @@ describe('the plan', () => {
     const { elements } = made[name];
     const labels = labelsOf(elements);
     const thin = elements
-      .filter(({ attributes, groups }) => groups.includes('dimensions') && attributes['stroke-opacity'] === '0.55')
+      .filter(
+        ({ attributes, groups }) => groups.includes('dimensions') && Number(attributes['stroke-opacity']) === 0.55,
+      )
       .map(({ attributes }) => boxOf(attributes.d!))
       .filter((box) => box.left === box.right || box.top === box.bottom);
     expect(thin.length).toBeGreaterThan(0);

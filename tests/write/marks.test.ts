@@ -125,7 +125,7 @@ describe('the drawing', () => {
     const left = labels[at]!.box.left;
     // Strokes are the level lines across the band of this column, 5 mm wide.
     const strokes = elements
-      .filter(({ attributes }) => attributes['stroke-width'] === '0.3')
+      .filter(({ attributes }) => Number(attributes['stroke-width']) === 0.3)
       .map(({ attributes }) => boxOf(attributes.d!))
       .filter((box) => Math.abs(box.left - left - 3) < 1 && Math.abs(box.right - box.left - 5) < 1e-6)
       .map((box) => box.top)
@@ -140,12 +140,18 @@ describe('the drawing', () => {
   test('a label is where its reading says: the lead ends beside it', () => {
     const { elements, labels } = drawn.cloth;
     const leads = elements
-      .filter(({ attributes }) => attributes['stroke-width'] === '0.15')
+      .filter(({ attributes }) => Number(attributes['stroke-width']) === 0.15)
       .map(({ attributes }) => {
         const ends: [number, number][] = [];
-        svgpath(attributes.d!).iterate((segment) => ends.push(segment.slice(-2).map(Number) as [number, number]));
+        svgpath(attributes.d!)
+          .abs()
+          .iterate(([command, ...v], _, x, y) => {
+            const to = v as number[];
+            ends.push(command === 'H' ? [to[0]!, y] : command === 'V' ? [x, to[0]!] : [to.at(-2)!, to.at(-1)!]);
+          });
         return ends.at(-1)!;
       });
+    expect(leads.length).toBeGreaterThan(0);
     for (const [x, y] of leads) {
       const beside = labels.filter(({ box }) => box.top < y && box.bottom > y && box.right > x && box.left - x < 40);
       expect(beside.length).toBeGreaterThanOrEqual(2);

@@ -117,7 +117,9 @@ describe('the dimensions', () => {
   test('lines are as long as they say: the ends of every pair of thin lines in the group', () => {
     // Extension lines are the only ones of opacity 0.55 with two points; those that stand come from the widths.
     const standing = drawn.rug.elements
-      .filter(({ attributes, groups }) => groups.includes('dimensions') && attributes['stroke-opacity'] === '0.55')
+      .filter(
+        ({ attributes, groups }) => groups.includes('dimensions') && Number(attributes['stroke-opacity']) === 0.55,
+      )
       .map(({ attributes }) => boxOf(attributes.d!))
       .filter((box) => box.left === box.right && box.bottom <= -850);
     const xs = standing.map((box) => box.left).sort((a, b) => a - b);

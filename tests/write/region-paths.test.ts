@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { Piece } from '../../src/geometry/path.ts';
 import { regionText } from '../../src/write/path.ts';
 import { regionElements } from '../../src/write/region-paths.ts';
+import { readRings } from '../support/read-path.ts';
 
 /** A many-sided piece, so that few placements make a long text. */
 const piece: Piece = [
@@ -30,9 +31,7 @@ const grid = (columns: number, rows: number, missing: ReadonlySet<number>): Floa
 function startsIn(svg: string): string[] {
   const kept = new Map([...svg.matchAll(/<path id="([^"]+)" d="([^"]+)"/g)].map(([, id, d]) => [id!, d!]));
   const starts = (d: string, y: number) =>
-    [...d.matchAll(/M(-?[\d.]+)[ ]?(-?[\d.]+)/g)].map(
-      ([, u, v]) => `${Math.round(Number(u) * 1000)} ${Math.round((Number(v) + y) * 1000)}`,
-    );
+    readRings(d).map(({ start: [u, v] }) => `${Math.round(u * 1000)} ${Math.round((v + y) * 1000)}`);
   const alone = [...svg.matchAll(/<path data-part="field" d="([^"]+)"/g)].flatMap(([, d]) => starts(d!, 0));
   const used = [...svg.matchAll(/<use xlink:href="#([^"]+)" y="([^"]+)"/g)].flatMap(([, id, y]) =>
     starts(kept.get(id!)!, Number(y)),

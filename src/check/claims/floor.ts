@@ -12,7 +12,7 @@ import type { FloorEntry, WallName } from '../read/floor.ts';
 import type { LayoutFile } from '../read/layout.ts';
 import type { MarkRow } from '../read/marks.ts';
 import { type Plan, readPlan } from '../read/plan.ts';
-import { type RoomDrawn, readRoom, type Spot } from '../read/room.ts';
+import { type RoomDrawn, readRoom, type Spot, straightLines } from '../read/room.ts';
 import type { Svg } from '../read/svg.ts';
 import { onWork } from './covering.ts';
 
@@ -60,10 +60,8 @@ export default async function floor(set: FileSet): Promise<Claim[]> {
 
 const far = ([x0, y0]: Spot, [x1, y1]: Spot): number => Math.hypot(x1 - x0, y1 - y0);
 
-/** Points of a path of straight lines in absolute numbers. */
-function pointsOf(d: string): Spot[] {
-  return [...d.matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]): Spot => [Number(x), Number(y)]);
-}
+/** Points of a path of straight lines. */
+const pointsOf = (d: string): Spot[] => straightLines(d)?.flat() ?? [];
 
 const outlines = (svg: Svg, name: string): Spot[][] =>
   svg.paths

@@ -34,20 +34,36 @@ export interface RoomDrawn {
 const FARTHEST = 1e6;
 const COUNT: Record<string, number> = { M: 2, L: 2, H: 1, V: 1, Z: 0 };
 
-/** Reads path text of straight lines in absolute numbers. */
-function readLines(text: string): Spot[][] | undefined {
+/** The points of each stretch of a path of straight lines, relative or absolute; nothing where it is none. */
+export function straightLines(text: string): Spot[][] | undefined {
   const stretches: Spot[][] = [];
-  for (const [, command, rest] of text.matchAll(/([A-Za-z])([^A-Za-z]*)/g)) {
-    const count = COUNT[command!];
-    const numbers = [...rest!.matchAll(/-?\d*\.?\d+/g)].map(([number]) => Number(number));
-    if (count === undefined || numbers.length !== count) return undefined;
-    if (numbers.some((value) => !(Math.abs(value) <= FARTHEST))) return undefined;
-    const last = stretches.at(-1)?.at(-1);
-    if (command === 'M') stretches.push([[numbers[0]!, numbers[1]!]]);
-    else if (!last) return undefined;
-    else if (command === 'L') stretches.at(-1)!.push([numbers[0]!, numbers[1]!]);
-    else if (command === 'H') stretches.at(-1)!.push([numbers[0]!, last[1]]);
-    else if (command === 'V') stretches.at(-1)!.push([last[0], numbers[0]!]);
+  let [home, last]: Spot[] = [];
+  for (const [, command = '', rest = ''] of text.matchAll(/([A-Za-z])([^A-Za-z]*)/g)) {
+    const upper = command.toUpperCase();
+    const count = COUNT[upper];
+    const numbers = [...rest.matchAll(/-?(?:\d+\.?\d*|\.\d+)/g)].map(([number]) => Number(number));
+    if (count === undefined || (count === 0 ? rest.trim() !== '' : numbers.length === 0 || numbers.length % count > 0))
+      return undefined;
+    if (upper === 'Z') {
+      last = home;
+      continue;
+    }
+    for (let at = 0; at < numbers.length; at += count) {
+      const isFirst = upper === 'M' && at === 0;
+      if (!last && !isFirst) return undefined;
+      const [x, y] = last ?? [0, 0];
+      const [dx, dy] = command === upper ? [0, 0] : [x, y];
+      const one = numbers[at]!;
+      const to: Spot =
+        upper === 'H' ? [dx + one, y] : upper === 'V' ? [x, dy + one] : [dx + one, dy + numbers[at + 1]!];
+      if (!(Math.abs(to[0]) <= FARTHEST && Math.abs(to[1]) <= FARTHEST)) return undefined;
+      if (isFirst) {
+        stretches.push([]);
+        home = to;
+      }
+      stretches.at(-1)!.push(to);
+      last = to;
+    }
   }
   return stretches.length > 0 ? stretches : undefined;
 }
@@ -73,7 +89,7 @@ export function readRoom(svg: Svg): Read<RoomDrawn> {
     if (label !== undefined) drawn.labels.push(label);
     for (const [kind, lines] of Object.entries(kinds)) {
       if (attributes[kind] === undefined) continue;
-      const stretches = readLines(attributes.d ?? '');
+      const stretches = straightLines(attributes.d ?? '');
       if (!stretches) return refuse(`${kind} ${attributes[kind]} is not drawn with straight lines`);
       lines.push({ attributes, stretches });
     }

@@ -3,6 +3,7 @@ import type { FloorRoom } from '../../site/floor-room.ts';
 import { ENDS, outlineOf, WALLS } from '../../site/walls.ts';
 import { INK, RED } from '../ink.ts';
 import { formatMm } from '../number.ts';
+import { linesText } from '../path.ts';
 import type { Sketch } from '../sketch.ts';
 import { element } from '../svg.ts';
 
@@ -45,13 +46,13 @@ function hatch({ left, right, top, bottom }: Box, { painted, obstacles }: FloorR
       .flatMap(({ outline }) => inside(outline, level))
       .reduce(less, inside(outlineOf(painted), level));
     for (const [from, to] of floor.reduce(less, inside(laid, level)))
-      d += `M${formatMm(from)} ${formatMm(from - level)}L${formatMm(to)} ${formatMm(to - level)}`;
+      d += linesText([
+        [from, from - level],
+        [to, to - level],
+      ]);
   }
   return d;
 }
-
-const closed = (points: readonly Point[]): string =>
-  `${points.map(([x, y], at) => `${at === 0 ? 'M' : 'L'}${formatMm(x)} ${formatMm(y)}`).join('')}Z`;
 
 /** The part of the plan that falls on the masked walls or on what stands in the room. */
 export function drawBeyond(sketch: Sketch, laid: Box, floor: FloorRoom): void {
@@ -69,7 +70,7 @@ export function drawFloorWalls(sketch: Sketch, floor: FloorRoom): void {
       element('path', {
         'data-floor': name,
         'data-name': data,
-        d: closed(points),
+        d: linesText(points, true),
         'stroke-width': formatMm(width * size),
       }),
       ...points,

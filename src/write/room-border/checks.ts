@@ -1,9 +1,10 @@
 import type { Schedule } from '../../marks/schedule.ts';
 import type { RoomOutline } from '../../site/walls-outline.ts';
 import { drawCheckList } from '../check-list.ts';
+import { linesText } from '../path.ts';
 import type { Sketch } from '../sketch.ts';
 import { element } from '../svg.ts';
-import { closedPath, outlineBeyond } from './ground.ts';
+import { outlineBeyond } from './ground.ts';
 
 const TALL = 92;
 
@@ -20,7 +21,7 @@ export function drawRoomChecks(
   const [middle, centre] = [left + room / 2, top + (box.bottom - box.top) / scale / 2];
   const at = ([x, y]: readonly [number, number]): [number, number] => [middle + x / scale, centre + y / scale];
   const corners = outlineBeyond(outline, 0).map(at);
-  sketch.add(element('path', { d: closedPath(corners), fill: '#fbf7ee', 'stroke-width': 0.35 }), ...corners);
+  sketch.add(element('path', { d: linesText(corners, true), fill: '#fbf7ee', 'stroke-width': 0.35 }), ...corners);
   // A corner is called after the wall that ends there.
   outlineBeyond(outline, -3.4 * scale).forEach((point, wall) => {
     sketch.label(`${wall === 0 ? walls.length : wall}`, at(point), 'middle', { size: 0.84 * sketch.size });

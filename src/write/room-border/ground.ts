@@ -1,5 +1,4 @@
 import { besideWall, type RoomOutline } from '../../site/walls-outline.ts';
-import { formatMm } from '../number.ts';
 
 /** The corners of the room so far outside its walls, mm, in turn; negative is inside. */
 export function outlineBeyond({ walls }: RoomOutline, by: number): [number, number][] {
@@ -10,10 +9,6 @@ export function outlineBeyond({ walls }: RoomOutline, by: number): [number, numb
     return [x, y];
   });
 }
-
-/** A closed outline as path text. */
-export const closedPath = (points: readonly (readonly [number, number])[]): string =>
-  `${points.map(([x, y], at) => `${at === 0 ? 'M' : 'L'}${formatMm(x)} ${formatMm(y)}`).join('')}Z`;
 
 /** The floor from wall to wall, mm². */
 export function floorArea({ walls }: RoomOutline): number {

@@ -9,12 +9,13 @@ import { writeLength } from '../../units/index.ts';
 import { dimension } from '../dimension.ts';
 import { FAINT, INK, paperFor, RED } from '../ink.ts';
 import { loadLettering } from '../label.ts';
+import { linesText } from '../path.ts';
 import { coloursUsed, drawKey, partWords } from '../plan-key.ts';
 import { inkGroup, writePage } from '../plan-page.ts';
 import { paintGroup } from '../plan-paint.ts';
 import { Sketch } from '../sketch.ts';
 import { element } from '../svg.ts';
-import { closedPath, outlineBeyond } from './ground.ts';
+import { outlineBeyond } from './ground.ts';
 
 /** What the plan of a room is drawn from. */
 export interface RoomDrawn {
@@ -35,7 +36,7 @@ function drawWalls(sketch: Sketch, { outline, job }: RoomDrawn, paper: string): 
   const { size } = sketch;
   const outer = outlineBeyond(outline, THICK * size);
   const inner = outlineBeyond(outline, 0);
-  const d = closedPath(outer) + closedPath([...inner].reverse());
+  const d = linesText(outer, true) + linesText([...inner].reverse(), true);
   sketch.add(element('path', { d, fill: INK, 'fill-rule': 'evenodd', stroke: 'none', 'fill-opacity': 0.8 }), ...outer);
   for (const { wall, starts, ends } of job.site.doors ?? []) {
     const placed = outline.walls[wall]!;
@@ -43,7 +44,7 @@ function drawWalls(sketch: Sketch, { outline, job }: RoomDrawn, paper: string): 
     const box = [at(starts, 0), at(ends, 0), at(ends, -THICK), at(starts, -THICK)] as const;
     sketch.add(
       element('path', {
-        d: closedPath(box.map(([x, y]) => [x, y])),
+        d: linesText(box, true),
         fill: paper,
         stroke: INK,
         'stroke-width': size * 0.05,
@@ -91,7 +92,7 @@ function drawEdges(sketch: Sketch, { outline, layout }: RoomDrawn): void {
       const [own, other] = [layout.runs[at]!.strip + off, layout.runs[before]!.strip + off];
       return besideWall({ start, heading }, kind === 'inside' ? other : -other, own);
     });
-    sketch.add(element('path', { d: closedPath(points.map(([x, y]) => [x, y])), ...hair }), ...points);
+    sketch.add(element('path', { d: linesText(points, true), ...hair }), ...points);
   };
   edge(0);
   edge(layout.width);
@@ -183,7 +184,7 @@ export async function writeRoomPlan(drawn: RoomDrawn, { key = true, lines = 70 }
     title: `${job.title}: plan`,
     says: describe(drawn),
     groups: [
-      paintGroup(drawing, job, closedPath(outlineBeyond(outline, 0))),
+      paintGroup(drawing, job, linesText(outlineBeyond(outline, 0), true)),
       inkGroup('walls', walls),
       inkGroup('outlines', edges),
       inkGroup('dimensions', dimensions),

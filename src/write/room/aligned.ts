@@ -1,5 +1,5 @@
 import type { Point } from '../../geometry/path.ts';
-import { formatMm } from '../number.ts';
+import { linesText } from '../path.ts';
 import type { Sketch } from '../sketch.ts';
 import { type Attributes, element } from '../svg.ts';
 
@@ -15,9 +15,6 @@ export interface Measured {
   /** An upright line that the reading keeps clear of. */
   clearOf?: number;
 }
-
-const line = (points: readonly Point[]): string =>
-  points.map(([x, y], at) => `${at === 0 ? 'M' : 'L'}${formatMm(x)} ${formatMm(y)}`).join('');
 
 /** Readings stand upright, or are turned to be read from the right. */
 const readableTurn = ([x0, y0]: Point, [x1, y1]: Point): number => {
@@ -70,7 +67,7 @@ export function alignedDimension(sketch: Sketch, measured: Measured, off: number
     from[1] + along * way[1] + beside * side[1],
   ];
   const put = (points: Point[], attributes: Attributes = {}) =>
-    sketch.add(element('path', { d: line(points), ...attributes }), ...points);
+    sketch.add(element('path', { d: linesText(points), ...attributes }), ...points);
   const reach = 0.26 * size;
   for (const end of [0, long]) {
     const [start, stop] = [Math.sign(off) * room, off + Math.sign(off) * 0.4 * size];
@@ -86,7 +83,7 @@ export function alignedDimension(sketch: Sketch, measured: Measured, off: number
   if (within) {
     const half = within.gap / 2;
     const { middle } = within;
-    const d = `${line([at(0, off), at(middle - half, off)])}${line([at(middle + half, off), at(long, off)])}`;
+    const d = linesText([at(0, off), at(middle - half, off)]) + linesText([at(middle + half, off), at(long, off)]);
     sketch.add(element('path', { d, ...data }), at(0, off), at(long, off));
     sketch.label(within.text, at(middle, off), 'middle', { turn });
     return;

@@ -3,13 +3,11 @@ import type { Box, Point } from '../../geometry/path.ts';
 import type { RoomView } from '../../site/room-view.ts';
 import { SOFT } from '../ink.ts';
 import { formatMm } from '../number.ts';
+import { linesText } from '../path.ts';
 import type { Sketch } from '../sketch.ts';
 import { element } from '../svg.ts';
 
 type Named = RoomView['obstacles'][number];
-
-const closed = (points: readonly Point[]): string =>
-  `${points.map(([x, y], at) => `${at === 0 ? 'M' : 'L'}${formatMm(x)} ${formatMm(y)}`).join('')}Z`;
 
 function boxOf(outline: readonly Point[]): Box {
   const box = emptyBox();
@@ -72,11 +70,11 @@ export function drawObstacles(sketch: Sketch, { obstacles }: RoomView): void {
   for (const obstacle of obstacles) {
     const { name, outline } = obstacle;
     const lines = hatch(outline, 0.75 * size)
-      .map(([a, b]) => `M${formatMm(a[0])} ${formatMm(a[1])}L${formatMm(b[0])} ${formatMm(b[1])}`)
+      .map((ends) => linesText(ends))
       .join('');
     sketch.add(element('path', { d: lines, 'stroke-opacity': 0.5, 'stroke-width': formatMm(size * 0.035) }));
     sketch.add(
-      element('path', { 'data-obstacle': name, d: closed(outline), 'stroke-width': formatMm(size * 0.07) }),
+      element('path', { 'data-obstacle': name, d: linesText(outline, true), 'stroke-width': formatMm(size * 0.07) }),
       ...outline,
     );
     drawName(sketch, obstacle, '#fffaf0');
@@ -88,7 +86,7 @@ export function drawTables(sketch: Sketch, { over }: RoomView): void {
   const { size } = sketch;
   const dashes = [0.5, 0.3].map((share) => formatMm(share * size)).join(' ');
   for (const table of over) {
-    const d = closed(table.outline);
+    const d = linesText(table.outline, true);
     sketch.add(element('path', { d, stroke: '#fffaf0', 'stroke-opacity': 0.8, 'stroke-width': formatMm(size * 0.16) }));
     const look = { 'stroke-dasharray': dashes, 'stroke-width': formatMm(size * 0.08) };
     sketch.add(element('path', { 'data-table': table.name, d, ...look }), ...table.outline);

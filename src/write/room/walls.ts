@@ -3,14 +3,12 @@ import type { RoomView } from '../../site/room-view.ts';
 import { CORNERS, ENDS, WALLS } from '../../site/walls.ts';
 import { INK } from '../ink.ts';
 import { formatMm } from '../number.ts';
+import { linesText } from '../path.ts';
 import type { Sketch } from '../sketch.ts';
 import { element } from '../svg.ts';
 
 /** How thick a wall is drawn, as a share of the size. */
 const THICK = 0.6;
-
-const text = (points: readonly Point[]): string =>
-  points.map(([x, y], at) => `${at === 0 ? 'M' : 'L'}${formatMm(x)} ${formatMm(y)}`).join('');
 
 /** The corners moved outwards, each wall by so much. */
 function outer(corners: RoomView['corners'], by: number): RoomView['corners'] {
@@ -53,14 +51,14 @@ export function drawWalls(sketch: Sketch, { corners, openings }: RoomView): void
       : [[from, to, beyond[b], beyond[a]]];
     for (const band of bands)
       sketch.add(
-        element('path', { d: `${text(band as Point[])}Z`, fill: INK, 'stroke-width': formatMm(size * 0.03) }),
+        element('path', { d: linesText(band as Point[], true), fill: INK, 'stroke-width': formatMm(size * 0.03) }),
         ...(band as Point[]),
       );
     if (casing) {
       const look = { 'data-opening': wall, 'stroke-width': formatMm(size * 0.05) };
-      sketch.add(element('path', { d: text(casing), ...look }), ...casing);
+      sketch.add(element('path', { d: linesText(casing), ...look }), ...casing);
     }
-    const face = casing ? `${text([from, casing[0]])}${text([casing[1], to])}` : text([from, to]);
+    const face = casing ? linesText([from, casing[0]]) + linesText([casing[1], to]) : linesText([from, to]);
     const attributes = { id: `wall-${wall}`, 'data-wall': wall, 'stroke-width': formatMm(size * 0.08), d: face };
     sketch.add(element('path', attributes), from, to);
   }

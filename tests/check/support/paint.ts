@@ -1,6 +1,7 @@
 import svgpath from 'svgpath';
+import { absolute } from './tamper.ts';
 
-/** One outline of the painted floor as the plan has it: which element and part, its path text, and the middle of its points. */
+/** One outline of the painted floor as the plan has it: which element and part, its path text in absolute numbers, and the middle of its points. */
 export interface Spot {
   element: string;
   part: string;
@@ -18,7 +19,7 @@ export function changePaint(svg: string, edit: (spot: Spot) => { d?: string; par
   const moved: { element: string; part: string; d: string }[] = [];
   const stripped = svg.replace(/<path\b[^>]*data-element[^>]*>/g, (tag) => {
     const [element, part] = [attribute(tag, 'data-element'), attribute(tag, 'data-part')];
-    const kept = attribute(tag, 'd')
+    const kept = absolute(attribute(tag, 'd'))
       .split(/(?=M)/)
       .map((d) => {
         const edited = edit({ element, part, d, middle: middleOf(d) });
@@ -48,10 +49,11 @@ export function spotsOf(svg: string, wanted: (spot: Spot) => boolean): Spot[] {
   return found;
 }
 
-export const shift = (d: string, x: number, y: number): string => svgpath(d).abs().translate(x, y).round(4).toString();
+export const shift = (d: string, x: number, y: number): string =>
+  svgpath(d).abs().unshort().translate(x, y).round(4).toString();
 
 export const turn = (d: string, degrees: number, [x, y]: [number, number]): string =>
-  svgpath(d).abs().rotate(degrees, x, y).round(4).toString();
+  svgpath(d).abs().unshort().rotate(degrees, x, y).round(4).toString();
 
 function middleOf(d: string): [number, number] {
   const [low, high] = [

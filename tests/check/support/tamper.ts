@@ -26,17 +26,20 @@ export const without = (files: Files, name: string): Files => {
   return rest;
 };
 
-/** Changes the path text of the `nth` path whose tag holds `mark`. */
+/** The same path from point to point: every subpath begins where its own numbers say, and every handle is written out. */
+export const absolute = (d: string): string => svgpath(d).abs().unshort().round(4).toString();
+
+/** Changes the path text of the `nth` path whose tag holds `mark`; it is given in absolute numbers. */
 export function changePath(svg: string, mark: string, edit: (d: string) => string, nth = 0): string {
   let seen = -1;
   return svg.replace(/<path\b[^>]*>/g, (tag) => {
     if (!tag.includes(mark)) return tag;
     seen += 1;
-    return seen === nth ? tag.replace(/(\sd=")([^"]*)"/, (_, before, d) => `${before}${edit(d)}"`) : tag;
+    return seen === nth ? tag.replace(/(\sd=")([^"]*)"/, (_, before, d) => `${before}${edit(absolute(d))}"`) : tag;
   });
 }
 
-/** Changes one subpath, given as absolute segments; `undefined` takes it out. */
+/** Changes one subpath of absolute text, given as segments; `undefined` takes it out. */
 export function changeSubpath(d: string, index: number, edit: (segments: Segment[]) => Segment[] | undefined): string {
   const parts = d.split(/(?=M)/);
   const path = svgpath(parts.at(index)!).abs() as ReturnType<typeof svgpath> & { segments: Segment[] };

@@ -25,7 +25,7 @@ const LAYOUT = 'layout.json';
 const FIELD = 'data-element="field"';
 
 const scaleNumbers = (text: string, by: number): string =>
-  text.replace(/-?\d+(\.\d+)?/g, (number) => String(Number(number) * by));
+  text.replace(/-?(?:\d*\.)?\d+/g, (number) => String(Number(number) * by));
 /** The fields of a row as they stand there, quotes and line end included. */
 const fields = (row: string): string[] =>
   row
