@@ -10,6 +10,7 @@ import type { Motif } from './motif/motif.ts';
 import type { PaintPlan } from './paint/whole.ts';
 import type { FittedRoom } from './room-pipeline.ts';
 import type { Site } from './site/site.ts';
+import type { Tell } from './stage.ts';
 import type { Finished } from './write/finished.ts';
 
 export interface Fitted {
@@ -208,13 +209,21 @@ async function fitChosen(text: string, file: string, choose: number, assets?: As
  * The whole job: fit, drawing, sheets, marks and every written file, in memory.
  * @param choose rank of the layout to make, from 1
  * @param assets reads the fonts that the job names; without it only the face that comes with the tool is there
+ * @param tell   is told what is being done
  */
-export async function makeFiles(text: string, file: string, choose = 1, assets?: Assets): Promise<Making> {
+export async function makeFiles(
+  text: string,
+  file: string,
+  choose = 1,
+  assets?: Assets,
+  tell: Tell = () => {},
+): Promise<Making> {
+  tell('looking for layouts');
   const fitted = await fitChosen(text, file, choose, assets);
   if (!fitted.ok) return fitted;
   return fitted.value.kind === 'rectangle'
-    ? makeRectangle(fitted.value.value, choose, assets)
-    : makeRoomBorder(fitted.value.value, choose);
+    ? makeRectangle(fitted.value.value, choose, tell, assets)
+    : makeRoomBorder(fitted.value.value, choose, tell);
 }
 
 /** A job as it is painted, without its files. `choose`: rank of the layout, from 1. */
@@ -256,9 +265,9 @@ export async function planJob(text: string, file: string, choose = 1, assets?: A
   return good({ job, drawing, plan });
 }
 
-async function makeRoomBorder(fitted: FittedRoom, choose: number): Promise<Making> {
+async function makeRoomBorder(fitted: FittedRoom, choose: number, tell: Tell): Promise<Making> {
   const { makeRoom } = await import('./room-pipeline.ts');
-  const made = await makeRoom(fitted, fitted.fit.layouts[choose - 1]!);
+  const made = await makeRoom(fitted, fitted.fit.layouts[choose - 1]!, tell);
   return made.ok
     ? good({ job: fitted.job, layout: undefined, files: made.files, says: made.says })
     : proven(made.issues, fitted.job);
@@ -269,9 +278,11 @@ async function cutRectangle(
   fitted: Fitted,
   layout: Layout,
   assets?: Assets,
+  tell: Tell = () => {},
 ): Promise<Result<Pick<Finished, 'drawing' | 'repeat' | 'bridges' | 'sheets'>>> {
   const { job, site, motifs } = fitted;
   const { cutSheets } = await import('./stencil/cut.ts');
+  tell('drawing the work');
   const drawn = await drawBridged(fitted, layout, assets);
   if (!drawn.ok) return drawn;
   const { floor } = site;
@@ -280,6 +291,7 @@ async function cutRectangle(
     ...drawn.value.drawing,
     ...(floor && laid ? { marked: laid.markedOn(floor, layout, motifs.field) } : {}),
   };
+  tell('cutting the stencils');
   const cut = await cutSheets(drawing, layout, job, motifs);
   if (!cut.ok) return cut;
   const { sheetsOnFloor } = await import('./stencil/on-floor.ts');
@@ -287,12 +299,12 @@ async function cutRectangle(
   return good({ ...drawn.value, sheets });
 }
 
-async function makeRectangle(fitted: Fitted, choose: number, assets?: Assets): Promise<Making> {
+async function makeRectangle(fitted: Fitted, choose: number, tell: Tell, assets?: Assets): Promise<Making> {
   const { job, site, motifs, fit } = fitted;
   const layout = fit.layouts[choose - 1]!;
   const { scheduleMarks } = await import('./marks/marks.ts');
   const { sayBridges } = await import('./stencil/bridges/says.ts');
-  const cut = await cutRectangle(fitted, layout, assets);
+  const cut = await cutRectangle(fitted, layout, assets, tell);
   if (!cut.ok) return proven(cut.issues, job);
   const { drawing, bridges } = cut.value;
   const { scheduleFloor } = await import('./marks/floor/schedule.ts');
@@ -303,6 +315,7 @@ async function makeRectangle(fitted: Fitted, choose: number, assets?: Assets): P
   const { sayFlight } = await import('./stairs/says.ts');
   const { viewOf } = await import('./site/placed.ts');
   const notes = [...site.notes, ...sayPlaced(site, job, layout), ...sayCloth(job, layout), ...sayFlight(job, layout)];
+  tell('writing the plan, marks and sheets');
   const looks = sayColours(drawing, job);
   const files = await writeFiles({
     job,

@@ -7,6 +7,7 @@ import type { PaintPlan } from './paint/whole.ts';
 import type { RoomFit, RoomLayout } from './room-border/layout.ts';
 import type { Site } from './site/site.ts';
 import type { RoomOutline } from './site/walls-outline.ts';
+import type { Tell } from './stage.ts';
 
 /** A border round a room, fitted. */
 export interface FittedRoom {
@@ -74,6 +75,7 @@ export async function planRoom(
 export async function makeRoom(
   fitted: FittedRoom,
   layout: RoomLayout,
+  tell: Tell,
 ): Promise<{ ok: true; files: Map<string, string | Uint8Array>; says: string[] } | { ok: false; issues: Issue[] }> {
   const { cutRoom } = await import('./room-border/cut.ts');
   const { scheduleRoom } = await import('./room-border/marks.ts');
@@ -81,9 +83,12 @@ export async function makeRoom(
   const { sayColours } = await import('./colour/says.ts');
   const { writeRoomFiles } = await import('./write/room-border/files.ts');
   const { job, site, outline, motifs } = fitted;
+  tell('drawing the work');
   const drawn = await drawRoom(fitted, layout);
+  tell('cutting the stencils');
   const cut = await cutRoom(drawn.drawing, job, { outline, layout, job, motifs });
   if (!cut.ok) return cut;
+  tell('writing the plan, marks and sheets');
   const schedule = scheduleRoom(outline, layout, job, motifs);
   const looks = sayColours(drawn.drawing, job);
   const files = await writeRoomFiles({ ...fitted, looks, layout, ...drawn, sheets: cut.value, schedule });

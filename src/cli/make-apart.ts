@@ -1,6 +1,7 @@
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
 import { fail, type Result } from '../issue.ts';
 import type { Making } from '../pipeline.ts';
+import { STAGES } from '../stage.ts';
 import { holdSignals } from '../write/folder-signals.ts';
 import { assetReader } from './read-asset.ts';
 
@@ -8,6 +9,8 @@ interface Task {
   text: string;
   path: string;
   choose: number;
+  /** Where the number of the stage is kept that the making has come to. */
+  stage?: Int32Array;
 }
 
 /** What is needed of what was made, as it can be handed from thread to thread. */
@@ -22,9 +25,11 @@ export type MadeApart = Result<{
 /** By which this file knows that it is loaded to do the work. */
 const WORK = 'evenfield: make';
 
-async function work({ text, path, choose }: Task): Promise<MadeApart> {
+async function work({ text, path, choose, stage }: Task): Promise<MadeApart> {
   const { makeFiles } = await import('../pipeline.ts');
-  const made = await makeFiles(text, path, choose, assetReader(path));
+  const made = await makeFiles(text, path, choose, assetReader(path), (name) => {
+    if (stage) Atomics.store(stage, 0, STAGES.indexOf(name));
+  });
   if (!made.ok) return made;
   const { job, files, says } = made.value;
   return { ok: true, value: { name: job.name, title: job.title, files, says } };

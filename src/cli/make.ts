@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import type { Command } from 'commander';
 import type { Making } from '../pipeline.ts';
+import { STAGES } from '../stage.ts';
 import { wholeNumber } from './options.ts';
 import { withProgress } from './progress.ts';
 import { readJobFile } from './read-job-file.ts';
@@ -30,8 +31,8 @@ async function make(path: string, options: Options): Promise<Ending> {
   const place = await mayHold(options.out);
   if (!place.ok) return refuseAll(place.issues, options.out);
   const { makeApart } = await import('./make-apart.ts');
-  const made = await withProgress('making the files', () =>
-    makeApart({ text: text.value, path, choose: options.choose }),
+  const made = await withProgress(STAGES, (stage) =>
+    makeApart({ text: text.value, path, choose: options.choose, stage }),
   );
   if (!made.ok) {
     const refused = refuseAll(made.issues, path);

@@ -43,6 +43,19 @@ test('long work shows a line even while its thread is busy, and clears it', asyn
   expect(shown.endsWith('\r\u001B[K')).toBe(true);
 });
 
+test('work that goes through stages says which one it has come to', async () => {
+  const path = join(folder(), 'terminal');
+  const fd = openSync(path, 'w');
+  const stages = async (stage: Int32Array) => {
+    toil(1_100);
+    Atomics.store(stage, 0, 1);
+    toil(1_100);
+  };
+  await withProgress(['looking', 'cutting'], stages, { isTTY: true, fd });
+  closeSync(fd);
+  expect(readFileSync(path, 'utf8')).toMatch(/^\rlooking.*\rcutting 2 s/s);
+});
+
 test('short work says nothing, and no work does where there is no terminal', async () => {
   expect(await progressOf(50, true)).toBe('');
   expect(await progressOf(900, false)).toBe('');
