@@ -290,10 +290,27 @@ const csv = (rows: string[][]): string =>
     .join('\r\n')
     .concat('\r\n');
 
+/** What stands over the readings of each line. */
+const HEADINGS: Record<string, string> = {
+  axis: 'Axis',
+  'left-edge': 'Left edge',
+  'right-edge': 'Right edge',
+  'across-left': 'Line across to the left',
+  'across-right': 'Line across to the right',
+  'border-left': 'Left border',
+  'border-right': 'Right border',
+  'border-near-left': 'Near border to the left',
+  'border-near-right': 'Near border to the right',
+  'border-far-left': 'Far border to the left',
+  'border-far-right': 'Far border to the right',
+};
+
 /** Every line by its name, then each of its readings and what it is for; checks in sentences. */
 const drawnMarks = (rows: string[][]): string[] =>
   rows.flatMap(([line, , , reads, , use], at) =>
-    line === 'check' ? [`${use}: ${reads}`] : [...(rows[at - 1]?.[0] === line ? [] : [line!]), reads!, shortly(use!)],
+    line === 'check'
+      ? [`${use}: ${reads}`]
+      : [...(rows[at - 1]?.[0] === line ? [] : [HEADINGS[line!]!]), reads!, shortly(use!)],
   );
 
 /** Where the middle of a sheet lies, 55 mm to the left of the origin of the blue one, as the job sheet tells it. */
