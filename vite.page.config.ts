@@ -229,6 +229,8 @@ const engine: Plugin = {
       atOnce.add(name);
       chunk.imports.forEach(take);
     };
+    const gone = IN_LOOKS.filter((id) => !chunks.some(({ moduleIds }) => moduleIds.includes(id)));
+    if (gone.length > 0) throw new Error(`looks take what is not there: ${gone.join(', ')}`);
     for (const { fileName, isEntry, moduleIds } of chunks)
       if (isEntry || moduleIds.some((id) => IN_LOOKS.includes(id))) take(fileName);
     const scriptOf = (some: Chunk[]): string => `self.takeParts({${some.map(partOf).join(',')}});`;
