@@ -18,6 +18,12 @@ interface Part {
   measure: Measure | undefined;
 }
 
+/** What two numbers are as feet and inches, where they can be such. */
+function asFeet({ value, whole }: Part, rest: string): string {
+  const [, inches] = /^-?((?:\d|1[01])(?: \d+\/\d+)?) ?"?$/.exec(rest) ?? [];
+  return whole && inches !== undefined ? `${value.above}' ${inches}"` : EXAMPLES;
+}
+
 function readParts(text: string, plain: string): { ok: true; parts: Part[] } | Refusal {
   const parts: Part[] = [];
   let rest = plain;
@@ -37,7 +43,9 @@ function readParts(text: string, plain: string): { ok: true; parts: Part[] } | R
     else if (/^[a-z]/.test(rest))
       return refuse(`${shown(text)}: ${shown(rest)} is not a unit; allowed are in, ft, yd, mm, cm and m`, EXAMPLES);
     else if (/^\d/.test(rest))
-      return refuse(`${shown(text)}: two numbers stand side by side with no unit between`, EXAMPLES);
+      return refuse(`${shown(text)}: two numbers stand side by side with no unit between`, asFeet(part, rest));
+    else if (/^-\d/.test(rest))
+      return refuse(`${shown(text)}: two numbers stand side by side with only a dash between`, asFeet(part, rest));
     else if (rest !== '') return refuse(`${shown(text)}: ${shown(rest)} cannot be read`, EXAMPLES);
   }
   return { ok: true, parts };

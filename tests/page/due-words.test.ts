@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { jobSchema } from '../../src/job/schema.ts';
-import { dueWords } from '../../src/page/fields/due-words.ts';
+import { dueWords } from '../../src/page/state/due-words.ts';
 
 interface Shape {
   $ref?: string;

@@ -108,6 +108,14 @@ field: { motif: diamond, repeats: { across: 4 to 6 } }
     expect(valueAt(taken(wrong, offers[0]!), ['field', 'repeats', 'across'])).toBe('4 to 6');
   });
 
+  test('feet and inches with a dash are offered as such, a range with such an end is not cut down to that end', async () => {
+    const run = ['site', 'run'];
+    const { offers } = await offered(withValue(tree, run, '12-4'));
+    expect(offers.map(({ changes }) => changes)).toEqual([[[run, `12' 4"`]]]);
+    const wide = withValue(tree, ['overall'], { across: '2-10 to 3-2' });
+    expect((await offered(wide)).offers).toEqual([]);
+  });
+
   test('a measurement that is missing is never made up', async () => {
     for (const path of [
       ['site', 'run'],

@@ -98,7 +98,11 @@ describe('what is refused, and what is said', () => {
       '1,500 mm: a comma is read differently in different countries, so it is not allowed in a number',
       'a point for decimals, nothing between thousands: 1.500 mm or 1500 mm',
     ],
-    ['12 6"', '12 6": two numbers stand side by side with no unit between', EXAMPLES],
+    ['12 6"', '12 6": two numbers stand side by side with no unit between', `12' 6"`],
+    ['12 14', '12 14: two numbers stand side by side with no unit between', EXAMPLES],
+    ['17-9 7/16', '17-9 7/16: two numbers stand side by side with only a dash between', `17' 9 7/16"`],
+    ['17 – 11"', '17 – 11": two numbers stand side by side with only a dash between', `17' 11"`],
+    ['34-38', '34-38: two numbers stand side by side with only a dash between', EXAMPLES],
     [`6" 12'`, `6" 12': ft cannot follow in; the larger unit comes first, each once`, EXAMPLES],
     ['3 cm 4 cm', '3 cm 4 cm: cm cannot follow cm; the larger unit comes first, each once', EXAMPLES],
     ['3 m 2 in', '3 m 2 in mixes inches and metric in one length', EXAMPLES],
@@ -112,7 +116,7 @@ describe('what is refused, and what is said', () => {
   ])('%j', (text, says, hint) => expect(parseLength(text)).toEqual({ ok: false, says, hint }));
 
   test('the hint reads as a length wherever it is one', () => {
-    for (const text of ['-3 in', `3' 14"`, '3 m 125 cm', '3 m 25']) {
+    for (const text of ['-3 in', `3' 14"`, '3 m 125 cm', '3 m 25', '17-9 7/16', '12 6"']) {
       const refused = parseLength(text);
       expect(refused.ok ? refused : parseLength(refused.hint).ok, text).toBe(true);
     }

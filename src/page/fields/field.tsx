@@ -101,7 +101,7 @@ export function Line({ path, label, says, example, kind = 'words', help, stays =
         )}
         {says && <p>{says}</p>}
       </div>
-      <Wrong path={path} id={`${id}-wrong`} />
+      <Wrong path={path} id={`${id}-wrong`} {...(other ? { asked: other.readings } : {})} />
       {help}
     </div>
   );

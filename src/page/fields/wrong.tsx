@@ -2,10 +2,10 @@ import { ended, upper } from '../../words.ts';
 import './wrong.css';
 import type { Issue } from '../../issue.ts';
 import type { Offer } from '../engine/offers/offer.ts';
+import { dueWords } from '../state/due-words.ts';
 import { tree } from '../state/job.ts';
 import { offersFor, take } from '../state/offers.ts';
 import { type Path, textAt } from '../state/tree.ts';
-import { dueWords } from './due-words.ts';
 import { issuesLeftAt, useShown } from './shown.ts';
 
 /** The button goes with its issue, so the keyboard goes on at the field, or at the head of the part. */
@@ -23,6 +23,10 @@ const sentence = ({ says, path }: Issue): string => {
   return ended(typed !== '' && says.startsWith(typed.slice(0, 8)) ? says : upper(says));
 };
 
+interface Said {
+  asked?: readonly string[];
+}
+
 /** Nothing is wrong where something is only not there yet. */
 export const isDue = ({ code }: Issue): boolean => code === 'job/missing' || code === 'job/no-value';
 
@@ -35,9 +39,12 @@ export function sayIssue(issue: Issue): string {
   return bare ? `Still to write${words === '' ? '' : `: ${words}`}.` : upper(ended(says));
 }
 
-/** One issue, what to write instead, and what would help as buttons; with `offers`, what each of them leads to is told too. */
-export function IssueSaid({ issue, offers: led = false }: { issue: Issue; offers?: boolean }) {
-  const found = offersFor(issue);
+/**
+ * One issue, what to write instead, and what would help as buttons; with `offers`, what each of them leads to is told too. `asked`: readings that stand as
+ * buttons elsewhere.
+ */
+export function IssueSaid({ issue, offers: led = false, asked = [] }: Said & { issue: Issue; offers?: boolean }) {
+  const found = offersFor(issue).filter(({ changes }) => !asked.some((reading) => reading === changes[0]?.[1]));
   if (isDue(issue)) return <p>{sayIssue(issue)}</p>;
   return (
     <div class="issue">
@@ -64,13 +71,13 @@ export function IssueSaid({ issue, offers: led = false }: { issue: Issue; offers
  * What is wrong at a place of the job, each with what to write instead, and as buttons what was tried and helps. Issues that a field further below shows
  * are left to it.
  */
-export function Wrong({ path, id }: { path: Path; id?: string }) {
+export function Wrong({ path, id, asked = [] }: Said & { path: Path; id?: string }) {
   useShown(path);
   const wrong = issuesLeftAt(path);
   return (
     <div class={wrong.length === 0 ? '' : wrong.every(isDue) ? 'due' : 'wrong'} id={id} role="status">
       {wrong.map((issue) => (
-        <IssueSaid key={issue.says} issue={issue} />
+        <IssueSaid key={issue.says} issue={issue} asked={asked} />
       ))}
     </div>
   );

@@ -1,7 +1,8 @@
 import { batch, computed, signal } from '@preact/signals';
 import type { Tree } from '../../job/tree.ts';
 import type { JobTree } from '../engine/ask.ts';
-import { sayPlace, sayPlaces } from './did.ts';
+import { sayPlaces } from './did.ts';
+import { dueWords } from './due-words.ts';
 import { followed, NOTHING, type Step } from './history.ts';
 import { type Path, withValue } from './tree.ts';
 
@@ -42,7 +43,7 @@ function follow(change: Partial<Step>): void {
 
 /** Says something in the job, or with `undefined` says it no longer. */
 export function say(path: Path, value: Tree | undefined): void {
-  follow({ tree: withValue(tree.value, path, value), by: path.join('.'), did: sayPlace(path) });
+  follow({ tree: withValue(tree.value, path, value), by: path.join('.'), did: dueWords(path) });
 }
 
 /**

@@ -88,7 +88,7 @@ export function trialsOf(issue: Issue, at: At): Trial[] {
     });
   if (PUT_RIGHT.has(code) && typeof given === 'string' && given.trim() !== '')
     for (const one of alternatives(hint)) {
-      const isSame = figures(one).every((figure) => figures(given).includes(figure));
+      const isSame = String(figures(one).sort()) === String(figures(given).sort());
       if (one !== given && isSame) trials.push({ says: `Write ${one}`, changes: [[path, one]], by: 0 });
     }
   if (code === 'job/length' && /states none/.test(says))

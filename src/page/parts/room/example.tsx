@@ -1,6 +1,6 @@
 import { listed } from '../../../words.ts';
-import { dueWords } from '../../fields/due-words.ts';
 import { begin as beginRound } from '../../round/round.ts';
+import { dueWords } from '../../state/due-words.ts';
 import { beginOwn, isExample, leftOfExample } from '../../state/example.ts';
 
 /** A first visit is told that what it sees is an example, and how to go on from it. */

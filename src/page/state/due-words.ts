@@ -1,5 +1,5 @@
-import { sayPlace } from '../state/did.ts';
-import type { Path } from '../state/tree.ts';
+import { sayPlace } from './did.ts';
+import type { Path } from './tree.ts';
 
 type Words = (...found: (string | undefined)[]) => string;
 
@@ -13,6 +13,7 @@ const ofPaint = (name: string | undefined): string => (name ? ` of ${name}` : ''
 /** What is to be written at a place of the job, in the words of the card; keys joined by points, numbers counted from 0. */
 const PLACES: readonly (readonly [RegExp, Words])[] = [
   [/^surface$/, () => 'what you will paint'],
+  [/^site\.run$/, () => 'the run'],
   [/^site\.run at sides\.(left|right)$/, (side) => `the length along the ${side} wall`],
   [/^site\.openings\.(near|far)$/, (end) => `the width of the ${end} opening`],
   [/^site\.(opening|door)s\.(\d+)\.wall$/, (what, at) => `which wall ${what} ${th(at)} is in`],
@@ -57,7 +58,7 @@ const PLACES: readonly (readonly [RegExp, Words])[] = [
   [/^preview\.photo\.corners\.(near|far)-(left|right)$/, (end, side) => `the ${end} ${side} corner in the photo`],
 ];
 
-/** What is still to be written at a place, as one would say it; the place itself where nothing better is known. */
+/** What is written at a place, as one would say it; the place itself where nothing better is known. */
 export function dueWords(path: Path): string {
   const place = path.join('.');
   for (const [pattern, words] of PLACES) {
