@@ -1,6 +1,5 @@
 import { type Claim, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
-import { frameOf } from '../measure/frame.ts';
 import { dueShade, meanShade, ownColours, type Shade } from '../measure/shades.ts';
 import type { Plan } from '../read/plan.ts';
 import { type Picture, readPng } from '../read/png.ts';
@@ -43,8 +42,7 @@ export default async function picture(set: FileSet): Promise<Claim[]> {
 
 function shades(plan: Plan, picture: Picture): Claim[] {
   const { view } = plan.svg;
-  const work = frameOf(plan.ground.map((outline) => outline.frame));
-  const [due, mean] = [dueShade(plan), meanShade(picture, view, work)];
+  const [due, mean] = [dueShade(plan), meanShade(picture, view, plan.ground)];
   const off = Math.max(...due.map((channel, i) => Math.abs(channel - mean[i]!)));
   const step = Math.ceil(plan.painted.length / MOST_PIECES);
   const { own, of } = ownColours(

@@ -1,8 +1,8 @@
-import type { Frame } from '../read/outline.ts';
+import type { Outline } from '../read/outline.ts';
 import type { Painted, Plan } from '../read/plan.ts';
 import type { Picture } from '../read/png.ts';
 import { distanceTo, flat, holds } from './flat.ts';
-import { across, along, frameOf } from './frame.ts';
+import { frameOf } from './frame.ts';
 
 export type Shade = [red: number, green: number, blue: number];
 
@@ -15,8 +15,7 @@ const shadeOf = (fill: string): Shade => {
 
 /** The mean shade of the work as its colours and their areas make it. */
 export function dueShade(plan: Plan): Shade {
-  const work = frameOf(plan.ground.map((outline) => outline.frame));
-  const total = across(work) * along(work);
+  const total = Math.abs(plan.ground.reduce((sum, { area }) => sum + area, 0));
   const mean: Shade = [...shadeOf(plan.groundFill)];
   for (const { fill, outline } of plan.painted) {
     const shade = shadeOf(fill);
@@ -26,20 +25,37 @@ export function dueShade(plan: Plan): Shade {
   return mean;
 }
 
-/** The mean shade of the work's own pixels. Blended edges count for what they are. */
-export function meanShade(picture: Picture, view: Plan['svg']['view'], work: Frame): Shade {
-  const [left, top] = pixelAt(picture, view, work.left, work.top);
-  const [right, bottom] = pixelAt(picture, view, work.right, work.bottom);
-  const [from, to] = [Math.max(0, Math.round(left)), Math.min(picture.width, Math.round(right))];
-  let [red, green, blue, count] = [0, 0, 0, 0];
-  for (let y = Math.max(0, Math.round(top)); y < Math.min(picture.height, Math.round(bottom)); y++) {
-    const row = picture.pixels.subarray(4 * (y * picture.width + from), 4 * (y * picture.width + to));
-    for (let i = 0; i < row.length; i += 4) {
-      red += row[i]!;
-      green += row[i + 1]!;
-      blue += row[i + 2]!;
+/** Where a level line crosses the ground, from left to right: it lies in it from the first to the second, from the third to the fourth … */
+function crossings(ground: readonly number[][], y: number): number[] {
+  const found: number[] = [];
+  for (const polygon of ground)
+    for (let i = 0, j = polygon.length - 2; i < polygon.length; j = i, i += 2) {
+      const [xi, yi, xj, yj] = [polygon[i]!, polygon[i + 1]!, polygon[j]!, polygon[j + 1]!];
+      if (yi > y !== yj > y) found.push(xi + ((y - yi) / (yj - yi)) * (xj - xi));
     }
-    count += row.length / 4;
+  return found.sort((a, b) => a - b);
+}
+
+/** The mean shade of the pixels of the work's own ground, which need be no rectangle. Blended edges count for what they are. */
+export function meanShade(picture: Picture, view: Plan['svg']['view'], outlines: readonly Outline[]): Shade {
+  const ground = outlines.map((outline) => flat(outline));
+  const { top, bottom } = frameOf(outlines.map(({ frame }) => frame));
+  const rowAt = (y: number): number => Math.round(((y - view.y) / view.height) * picture.height);
+  const columnAt = (x: number): number => Math.round(((x - view.x) / view.width) * picture.width);
+  let [red, green, blue, count] = [0, 0, 0, 0];
+  for (let row = Math.max(0, rowAt(top)); row < Math.min(picture.height, rowAt(bottom)); row++) {
+    const places = crossings(ground, view.y + ((row + 0.5) / picture.height) * view.height);
+    for (let at = 0; at + 1 < places.length; at += 2) {
+      const from = Math.max(0, columnAt(places[at]!));
+      const to = Math.max(from, Math.min(picture.width, columnAt(places[at + 1]!)));
+      const { pixels, width } = picture;
+      for (let i = 4 * (row * width + from); i < 4 * (row * width + to); i += 4) {
+        red += pixels[i]!;
+        green += pixels[i + 1]!;
+        blue += pixels[i + 2]!;
+      }
+      count += to - from;
+    }
   }
   return [red / Math.max(1, count), green / Math.max(1, count), blue / Math.max(1, count)];
 }
