@@ -14,6 +14,8 @@ export interface Run {
   way: 'onward' | 'reversed' | 'neither';
   /** Equal parts in each of the layout's repeats, such as the teeth of a repeat of several. */
   parts: number;
+  /** There is one repeat, or one each way: whatever parts it has, they are not seen to come again. */
+  isAlone: boolean;
   /** A repeat is its own mirror image. */
   mirrors: boolean;
   /** The side mirrored about its own centre. */
@@ -27,7 +29,14 @@ const MOST_PARTS = 24;
 /** Looks at the repeats of one side, as many as the layout has of them. */
 export function runOf({ pieces, length, count, room }: Facing): Run {
   const mirrored = agreement(pieces, new Pattern(pieces), MIRROR_ACROSS);
-  const found: Run = { way: 'neither', parts: 0, mirrors: false, mirrored, says: 'pieces that do not repeat' };
+  const found: Run = {
+    way: 'neither',
+    parts: 0,
+    isAlone: false,
+    mirrors: false,
+    mirrored,
+    says: 'pieces that do not repeat',
+  };
   if (pieces.length === 0 || count < 1) return { ...found, says: 'nothing is painted' };
   const pitch = length / count;
   const half = length / 2;
@@ -39,6 +48,7 @@ export function runOf({ pieces, length, count, room }: Facing): Run {
       ...found,
       way: 'onward',
       parts,
+      isAlone: count === 1,
       mirrors: symmetry.mirrors('across'),
       says: says(count * parts, pitch / parts),
     };
@@ -51,7 +61,13 @@ export function runOf({ pieces, length, count, room }: Facing): Run {
   if (!both(1)) return found;
   if (!agrees(mirrored)) return { ...found, says: `halves that are no mirror images: ${saysAgreement(mirrored)}` };
   const parts = equalParts(both);
-  return { ...found, way: 'reversed', parts, says: `${says(count * parts, pitch / parts)}, half of them turned round` };
+  return {
+    ...found,
+    way: 'reversed',
+    parts,
+    isAlone: count === 2,
+    says: `${says(count * parts, pitch / parts)}, half of them turned round`,
+  };
 }
 
 const says = (count: number, pitch: number): string => `${count} of ${pitch.toFixed(3)} mm`;
