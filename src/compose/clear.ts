@@ -51,24 +51,25 @@ export async function clearRoom(regions: Region[], room: Box): Promise<Region[]>
     const crossing = new Map<string, { window: Box; at: number[] }>();
     for (let i = 0; i < region.at.length; i += 2) {
       const [x, y] = [region.at[i]!, region.at[i + 1]!];
-      const window = {
-        left: within(room.left - x, reach.left, reach.right),
-        right: within(room.right - x, reach.left, reach.right),
-        top: within(room.top - y, reach.top, reach.bottom),
-        bottom: within(room.bottom - y, reach.top, reach.bottom),
-      };
+      const [left, right, top, bottom] = [room.left - x, room.right - x, room.top - y, room.bottom - y];
       const apart =
-        reach.right <= window.left + TOUCH ||
-        reach.left >= window.right - TOUCH ||
-        reach.bottom <= window.top + TOUCH ||
-        reach.top >= window.bottom - TOUCH;
+        reach.right <= left + TOUCH ||
+        reach.left >= right - TOUCH ||
+        reach.bottom <= top + TOUCH ||
+        reach.top >= bottom - TOUCH;
       const inside =
-        reach.left >= window.left - TOUCH &&
-        reach.right <= window.right + TOUCH &&
-        reach.top >= window.top - TOUCH &&
-        reach.bottom <= window.bottom + TOUCH;
+        reach.left >= left - TOUCH &&
+        reach.right <= right + TOUCH &&
+        reach.top >= top - TOUCH &&
+        reach.bottom <= bottom + TOUCH;
       if (apart) outside.push(x, y);
       else if (!inside && region.part !== 'inset') {
+        const window = {
+          left: within(left, reach.left, reach.right),
+          right: within(right, reach.left, reach.right),
+          top: within(top, reach.top, reach.bottom),
+          bottom: within(bottom, reach.top, reach.bottom),
+        };
         const key = Object.values(window)
           .map((edge) => Math.round(edge * 1e5))
           .join(' ');
