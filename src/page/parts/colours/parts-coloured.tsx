@@ -1,10 +1,12 @@
 import { useId } from 'preact/hooks';
 import type { Part } from '../../../motif/motif.ts';
 import { Wrong } from '../../fields/field.tsx';
+import { useStops } from '../../fields/stops.ts';
 import { look } from '../../state/answer.ts';
 import { endStep, sayAll, tree } from '../../state/job.ts';
 import { textAt } from '../../state/tree.ts';
 import { coloursTold } from './asking.ts';
+import { KEYS } from './by-keys.tsx';
 import { inText, PART_WORDS } from './part-words.ts';
 
 const percent = (share: number): string => (share < 0.01 ? 'under 1 %' : `${Math.round(100 * share)} %`);
@@ -46,10 +48,11 @@ function OnePart({ part, share }: { part: Part; share: number }) {
 
 /** Which part of the pattern is painted in which colour, for the parts that the drawing has. */
 export function PartsColoured() {
+  const rows = useStops('.of-part');
   const told = coloursTold.value;
   if (!told || !look.value) return null;
   return (
-    <section class="group" aria-labelledby="colours-parts">
+    <section class="group" aria-labelledby="colours-parts" aria-describedby={KEYS} ref={rows}>
       <h3 id="colours-parts">What is painted in which</h3>
       {told.parts.map(({ part, share }) => (
         <OnePart key={part} part={part} share={share} />

@@ -4,9 +4,11 @@ import type { Proposed } from '../../../colour/proposed.ts';
 import { FileButton } from '../../drop/file-button.tsx';
 import { maker } from '../../engine/client.ts';
 import type { ColoursFrom } from '../../engine/colours.ts';
+import { useStops } from '../../fields/stops.ts';
 import { isDrawn, look } from '../../state/answer.ts';
 import { base, chosen, endStep, sayAll, tree } from '../../state/job.ts';
 import { coloursTold } from './asking.ts';
+import { KEYS } from './by-keys.tsx';
 import { addChanges, inFull, keepChanges, type Way } from './palette.ts';
 import { saysColours } from './ways.tsx';
 import { WorkDrawn } from './work-drawn.tsx';
@@ -14,6 +16,8 @@ import { WorkDrawn } from './work-drawn.tsx';
 /** Other ways to colour the work, found when they are asked for. */
 export function Proposals() {
   const id = useId();
+  const asks = useStops();
+  const rows = useStops('li');
   const found = useSignal<Proposed | undefined>(undefined);
   const says = useSignal('');
   const isBusy = useSignal(false);
@@ -56,49 +60,51 @@ export function Proposals() {
   };
   const ways = (found.value?.ways ?? []).filter((way) => parts.every((part) => palette[way.colours[part]]));
   return (
-    <section class="group" aria-labelledby="colours-proposals">
+    <section class="group" aria-labelledby="colours-proposals" aria-describedby={KEYS}>
       <h3 id="colours-proposals">Colours to try</h3>
-      <div class="acts">
-        <button type="button" disabled={isBusy.value || !isDrawn.value} onClick={() => void ask({ from: 'palette' })}>
-          Change these paints about
-        </button>
-        <FileButton
-          take={async ([file]) => {
-            if (!file) return;
-            const bytes = new Uint8Array(await file.arrayBuffer());
-            await ask({ from: 'picture', name: file.name, bytes });
-          }}
-        >
-          Take colours from a picture of mine
-        </FileButton>
-      </div>
-      <div class="shades">
-        <label for={`${id}-shade`}>Shades of one paint:</label>
-        <select
-          id={`${id}-shade`}
-          value={shade.value || names[0]}
-          onChange={({ currentTarget }) => {
-            shade.value = currentTarget.value;
-          }}
-        >
-          {names.map((name) => (
-            <option key={name} value={name}>
-              {name}
-            </option>
-          ))}
-        </select>
-        <button
-          type="button"
-          disabled={isBusy.value || !isDrawn.value}
-          onClick={() => void ask({ from: 'shades', colour: shade.value || names[0]! })}
-        >
-          Mix shades of {shade.value || names[0]}
-        </button>
+      <div ref={asks}>
+        <div class="acts">
+          <button type="button" disabled={isBusy.value || !isDrawn.value} onClick={() => void ask({ from: 'palette' })}>
+            Change these paints about
+          </button>
+          <FileButton
+            take={async ([file]) => {
+              if (!file) return;
+              const bytes = new Uint8Array(await file.arrayBuffer());
+              await ask({ from: 'picture', name: file.name, bytes });
+            }}
+          >
+            Take colours from a picture of mine
+          </FileButton>
+        </div>
+        <div class="shades">
+          <label for={`${id}-shade`}>Shades of one paint:</label>
+          <select
+            id={`${id}-shade`}
+            value={shade.value || names[0]}
+            onChange={({ currentTarget }) => {
+              shade.value = currentTarget.value;
+            }}
+          >
+            {names.map((name) => (
+              <option key={name} value={name}>
+                {name}
+              </option>
+            ))}
+          </select>
+          <button
+            type="button"
+            disabled={isBusy.value || !isDrawn.value}
+            onClick={() => void ask({ from: 'shades', colour: shade.value || names[0]! })}
+          >
+            Mix shades of {shade.value || names[0]}
+          </button>
+        </div>
       </div>
       <p class="usual" role="status">
         {says.value}
       </p>
-      <ul class="ways-hung">
+      <ul class="ways-hung" ref={rows}>
         {ways.map((way) => (
           <li key={way.name}>
             <WorkDrawn palette={palette} colours={way.colours} says={saysColours(way.colours, parts)} />

@@ -1,11 +1,13 @@
 import { useSignal } from '@preact/signals';
-import { useId } from 'preact/hooks';
+import { useId, useLayoutEffect } from 'preact/hooks';
 import { listed } from '../../../words.ts';
 import { Wrong } from '../../fields/field.tsx';
+import { useStops } from '../../fields/stops.ts';
 import { look } from '../../state/answer.ts';
 import { endStep, say, sayAll, tree } from '../../state/job.ts';
 import { textAt, valueAt } from '../../state/tree.ts';
 import { coloursTold } from './asking.ts';
+import { ByKeys, KEYS } from './by-keys.tsx';
 import { addChanges, freeNameFor, paletteIn, removeChanges, renameChanges, usesOf } from './palette.ts';
 import { inText } from './part-words.ts';
 
@@ -26,6 +28,7 @@ function TakeOut({ name, done }: { name: string; done(): void }) {
   const uses = usesOf(job, parts, name);
   const others = Object.keys(job.palette).filter((one) => one !== name);
   const instead = useSignal(others[0]!);
+  useLayoutEffect(() => document.getElementById(`${id}-instead`)?.focus(), []);
   const where = [
     ...(uses.parts.length > 0 ? [listed(uses.parts.map(inText))] : []),
     ...(uses.ways.length > 0
@@ -167,6 +170,7 @@ function Swatch({ name }: { name: string }) {
           name={name}
           done={() => {
             isLeaving.value = false;
+            document.getElementById(`${id}-name`)?.focus();
           }}
         />
       )}
@@ -176,6 +180,7 @@ function Swatch({ name }: { name: string }) {
 
 /** The paints that there are, as dabs with their names. */
 export function Swatches() {
+  const rows = useStops('.dab');
   const job = look.value?.job;
   const names = Object.keys(paletteIn(tree.value, job));
   const add = (): void => {
@@ -185,13 +190,14 @@ export function Swatches() {
     sayAll(addChanges(tree.value, job, parts, { [freeNameFor('new colour', names)]: '#7a7f6a' }), 'a colour added');
   };
   return (
-    <section class="group" aria-labelledby="colours-paints">
+    <section class="group" aria-labelledby="colours-paints" aria-describedby={KEYS}>
       <h3 id="colours-paints">The paints</h3>
       <p class="usual">
         A colour is # and six figures, or rgb(59 74 87), lab(38% 10 -20), oklch(62% 0.12 45). Screens show paint only
         nearly: try it on a board first.
       </p>
-      <ul class="dabs">
+      <ByKeys />
+      <ul class="dabs" ref={rows}>
         {names.map((name) => (
           <Swatch key={name} name={name} />
         ))}

@@ -2,9 +2,11 @@ import type { Job } from '../../../job/job.ts';
 import type { Part } from '../../../motif/motif.ts';
 import { Line, Wrong } from '../../fields/field.tsx';
 import { entriesAt } from '../../fields/list.tsx';
+import { useStops } from '../../fields/stops.ts';
 import { look } from '../../state/answer.ts';
 import { endStep, sayAll, tree } from '../../state/job.ts';
 import { coloursTold } from './asking.ts';
+import { KEYS } from './by-keys.tsx';
 import { dropChanges, freeNameFor, keepChanges, makeOwnChanges } from './palette.ts';
 import { PART_WORDS } from './part-words.ts';
 import { WorkDrawn } from './work-drawn.tsx';
@@ -22,6 +24,7 @@ function does(changes: ReturnType<typeof keepChanges>, did: string): void {
 
 /** The same work in other colours, side by side. */
 export function Ways() {
+  const rows = useStops('li');
   const seen = look.value;
   const told = coloursTold.value;
   if (!seen || !told) return null;
@@ -35,10 +38,10 @@ export function Ways() {
       .find((way) => way.name === name)
       ?.says.join(' ') ?? '';
   return (
-    <section class="group" aria-labelledby="colours-ways">
+    <section class="group" aria-labelledby="colours-ways" aria-describedby={KEYS}>
       <h3 id="colours-ways">Other colours for the same work</h3>
       {entriesAt(PATH).length === 0 && <p class="usual">Keep the present colours, then try others: both stay here.</p>}
-      <ul class="ways-hung">
+      <ul class="ways-hung" ref={rows}>
         <li>
           <WorkDrawn palette={job.palette} colours={job.colours} says={saysColours(job.colours, parts)} />
           <div>

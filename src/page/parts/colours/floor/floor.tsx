@@ -5,6 +5,7 @@ import { FileButton } from '../../../drop/file-button.tsx';
 import { maker } from '../../../engine/client.ts';
 import type { Floor } from '../../../engine/colours-floor.ts';
 import { Line, Wrong } from '../../../fields/field.tsx';
+import { useStops } from '../../../fields/stops.ts';
 import { isDrawn, look, text } from '../../../state/answer.ts';
 import { give, given } from '../../../state/given.ts';
 import { base, chosen, endStep, say, sayAll, tree } from '../../../state/job.ts';
@@ -12,6 +13,7 @@ import { refuse } from '../../../state/notice.ts';
 import { textAt, valueAt } from '../../../state/tree.ts';
 import { save } from '../../files/save.ts';
 import { such } from '../../room/examples.ts';
+import { KEYS } from '../by-keys.tsx';
 import { asTold, begun, type Corners, cornersIn, PHOTO, tellPhoto } from './photo.ts';
 import { Stage } from './stage.tsx';
 import { Worn } from './worn.tsx';
@@ -168,6 +170,7 @@ async function savePicture(picture: ImageBitmap, name: string): Promise<void> {
 
 /** What the work will look like: on the floor of a photo, new or worn. */
 function Look() {
+  const acts = useStops();
   const floor = useSignal<Floor | undefined>(undefined);
   const says = useSignal<readonly string[]>([]);
   const moving = useSignal<Corners | undefined>(undefined);
@@ -241,7 +244,7 @@ function Look() {
           </p>
         ))}
       </div>
-      <div class="acts">
+      <div class="acts" ref={acts}>
         <FileButton take={([one]) => void takePhoto(one)}>
           {path ? 'Choose another photo' : 'Choose a photo of the floor'}
         </FileButton>
@@ -296,7 +299,7 @@ export function OnTheFloor() {
     return () => watch.disconnect();
   }, []);
   return (
-    <section class="group" ref={section} aria-labelledby="colours-floor">
+    <section class="group" ref={section} aria-labelledby="colours-floor" aria-describedby={KEYS}>
       <h3 id="colours-floor">On your floor</h3>
       {isNear.value && <Look />}
       <Wrong path={['preview']} />
