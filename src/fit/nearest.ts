@@ -32,6 +32,7 @@ function loosenings(job: Job): Loosened[] {
   const { field, border, reserve } = job;
   const { across: _across, ...otherPitch } = field.pitch;
   const { across: _repeats, ...otherRepeats } = field.repeats;
+  const { along: _along, ...acrossRepeats } = field.repeats;
   return [
     {
       path: ['field', 'stretch'],
@@ -57,6 +58,11 @@ function loosenings(job: Job): Loosened[] {
       path: ['field', 'repeats'],
       job: { ...job, field: { ...field, repeats: otherRepeats } },
       hint: (found) => `repeats: { across: ${found.repeats.across} }`,
+    },
+    {
+      path: ['field', 'repeats'],
+      job: { ...job, field: { ...field, repeats: acrossRepeats } },
+      hint: (found) => `repeats: { along: ${found.repeats.along} }`,
     },
     {
       path: ['field', 'pitch'],

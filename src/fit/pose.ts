@@ -1,4 +1,5 @@
 import type { Job, Range, Way } from '../job/job.ts';
+import { LEAST_CUT } from '../job/shape/lengths.ts';
 import type { Motif } from '../motif/motif.ts';
 import { hasFreeEnds } from '../site/free-ends.ts';
 import type { Site } from '../site/site.ts';
@@ -18,7 +19,8 @@ export const DEFAULT_PITCH = {
   metric: { from: 50, to: 450, wish: 150 },
 };
 
-const OPEN: Range = { from: 0, to: Number.POSITIVE_INFINITY };
+/** Where the job says nothing of the pitch but how many repeats there are, or what the other way leaves. */
+export const OPEN_PITCH: Range = { from: LEAST_CUT, to: Number.POSITIVE_INFINITY };
 
 function halvesOf(repeats: Range | undefined): { from: number; to: number } {
   if (!repeats) return { from: 1, to: 2 * MOST_REPEATS };
@@ -86,7 +88,7 @@ export function poseProblem(job: Job, site: Site, motifs: Motifs): FitProblem {
       mayDiffer: hasGaps(job, direction),
       reserve: withInner(job.reserve[direction], inner),
       halves: halvesOf(job.field.repeats[direction]),
-      pitch: job.field.pitch[direction] ?? OPEN,
+      pitch: job.field.pitch[direction] ?? OPEN_PITCH,
       pieces: field.counts?.[direction] ?? 1,
       ways: kept(waysOf(job, motifs, direction), job.field.landing, direction),
       ...(space === undefined ? {} : { space }),

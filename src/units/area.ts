@@ -1,9 +1,10 @@
 import { MM_PER_FOOT, MM_PER_INCH, type System } from './unit.ts';
 
-/** A square foot counted in mm² misses 1 by the last bit. */
+/** A square foot counted in mm² misses 1 by the last bits, and 60 1/2 sq in miss their half: so far off, as a share, they count as whole. */
 const HAIR = 1e-9;
 
-const trimmed = (value: number, digits: number): string => value.toFixed(digits).replace(/\.0+$|(\.\d*?)0+$/, '$1');
+const trimmed = (value: number, digits: number): string =>
+  (value * (1 + HAIR)).toFixed(digits).replace(/\.0+$|(\.\d*?)0+$/, '$1');
 
 /** An area as a person reads it: `12.5 sq ft` (below 1 sq ft `84 sq in`), or `1.16 m²` (below 0.1 m² `840 cm²`). Takes mm². */
 export function writeArea(mm2: number, system: System): string {

@@ -11,14 +11,14 @@ const said = (lines: string, field = '{ motif: diamond }'): string => {
 
 // One way for each step of the tape, each with each: 1000 × 1000 is a million, 1001 × 1000 is more.
 test.each([
-  ['from: 1 mm, to: 500.5 mm', 'from: 100 mm, to: 599.5 mm', true],
-  ['from: 1 mm, to: 501 mm', 'from: 100 mm, to: 599.5 mm', false],
+  ['from: 11 mm, to: 510.5 mm', 'from: 100 mm, to: 599.5 mm', true],
+  ['from: 11 mm, to: 511 mm', 'from: 100 mm, to: 599.5 mm', false],
 ])('border { %s }, reserve { %s }: tried %s', (width, reserve, tried) => {
   const lines = `tape: 0.5 mm\noverall: { across: 5 m, along: 5 m }\nborder: { motif: sawtooth, width: { ${width} } }\nreserve: { ${reserve} }`;
   if (tried) expect(said(lines)).toBe('');
   else
     expect(said(lines)).toBe(
-      'f:5:35: border.width (job/range-wide)\n  border.width and reserve.across are ranges so wide together that more than a million ways across would have to be tried, one for each step of the tape\n  try: 1 mm to 251 mm, or a narrower range of another',
+      'f:5:35: border.width (job/range-wide)\n  border.width and reserve.across are ranges so wide together that more than a million ways across would have to be tried, one for each step of the tape\n  try: 11 mm to 261 mm, or a narrower range of another',
     );
 });
 

@@ -69,4 +69,8 @@ test.each<[number, 'inch' | 'metric', string]>([
   [1_164_000, 'metric', '1.16 m²'],
   [10_000_000, 'metric', '10 m²'],
   [84_000, 'metric', '840 cm²'],
+  // A half that misses by the last bit of its sum: eight corner blocks of 2 3/4 in are 60.5 sq in.
+  [8 * 69.85 ** 2, 'inch', '61 sq in'],
+  [39032.18, 'inch', '61 sq in'],
+  [39032.17999999999, 'inch', '61 sq in'],
 ])('%d mm² in %s is %s', (mm2, system, text) => expect(writeArea(mm2, system)).toBe(text));

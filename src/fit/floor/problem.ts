@@ -3,7 +3,7 @@ import type { Job, Range, Wall } from '../../job/job.ts';
 import { type FloorRoom, type Reach, reachesOf } from '../../site/floor-room.ts';
 import { isClear } from '../../site/largest.ts';
 import { outlineOf } from '../../site/walls.ts';
-import { DEFAULT_PITCH, MOST_REPEATS, waysOf } from '../pose.ts';
+import { DEFAULT_PITCH, MOST_REPEATS, OPEN_PITCH, waysOf } from '../pose.ts';
 import type { Motifs } from '../problem.ts';
 import { type Tape, tapeOf } from '../tape.ts';
 import type { Way } from '../ways.ts';
@@ -52,8 +52,8 @@ function pitches(job: Job, walls: Record<'across' | 'along', [Reach, Reach]>, ra
   };
   const across = given('across');
   const along = given('along');
-  const x = across ?? (along ? { from: 0, to: Number.POSITIVE_INFINITY } : DEFAULT_PITCH[system]);
-  const y = along ?? { from: 0, to: Number.POSITIVE_INFINITY };
+  const x = across ?? (along ? OPEN_PITCH : DEFAULT_PITCH[system]);
+  const y = along ?? OPEN_PITCH;
   const narrowed = (range: Range, from: number, to: number): Range => ({
     ...range,
     from: Math.max(range.from, from * (1 - 1e-9)),

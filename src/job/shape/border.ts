@@ -27,14 +27,14 @@ const wayShape = {
     .optional(),
 };
 
-export const borderShape = ({ size }: Lengths, known: MotifList) =>
+export const borderShape = ({ repeat }: Lengths, known: MotifList) =>
   z
     .union([
       motifName(known, 'border', ['none']),
       z.strictObject({
         motif: motifChoice(known, 'border', MOTIF, ['none']).optional(),
         width: range(
-          size('3"'),
+          repeat('3"'),
           'Width of the border. Default: 2 to 4 in, wished 3 in (metric: 5 to 10 cm, wished 7.5 cm), less in proportion where the work is narrower than 24 in (60 cm).',
           '2 1/2" to 4"',
         ).optional(),
@@ -53,11 +53,11 @@ export const borderShape = ({ size }: Lengths, known: MotifList) =>
       examples: ['{ motif: sawtooth, width: 2 1/2" to 4" }'],
     });
 
-export const innerShape = ({ size, strip }: Lengths, known: MotifList) =>
+export const innerShape = ({ repeat, strip }: Lengths, known: MotifList) =>
   z
     .strictObject({
       motif: motifChoice(known, 'border', 'The motif of the second border.'),
-      width: single(size('1 1/2"'), 'Its width. Default: half the wished border.').optional(),
+      width: single(repeat('1 1/2"'), 'Its width. Default: half the wished border.').optional(),
       gap: single(strip('1/2"'), 'Plain strip between it and the field. Default: 0.').optional(),
       stretch: range(
         stretchReader,

@@ -1,6 +1,9 @@
 import type { Unit } from '../../units/index.ts';
 import { lengthReader, measuredReader, type Reader } from '../readers.ts';
 
+/** Nothing smaller can be cut, mm. */
+export const LEAST_CUT = 3;
+
 /** The readers of lengths of one file, made for what its bare numbers mean. Each takes the example shown to a person. */
 export interface Lengths {
   /** Above zero. */
@@ -23,7 +26,7 @@ export interface Lengths {
 
 export const lengthsIn = (bare: Unit | undefined): Lengths => ({
   size: (example) => lengthReader(bare, { example }),
-  repeat: (example) => lengthReader(bare, { example, least: 3, leastSays: '3 mm (1/8 in)' }),
+  repeat: (example) => lengthReader(bare, { example, least: LEAST_CUT, leastSays: '3 mm (1/8 in)' }),
   strip: (example) => lengthReader(bare, { example, zero: true }),
   small: (example) => lengthReader(bare, { example, most: 50, mostSays: '50 mm (2 in)' }),
   hair: (example) => lengthReader(bare, { example, most: 3, mostSays: '3 mm (about 1/8 in)' }),
