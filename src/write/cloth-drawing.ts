@@ -99,7 +99,7 @@ function sayLines({ hem, trim, corners }: Cloth): string[] {
   return [`${kinds.join('; ')}.`];
 }
 
-/** At the near right corner: hem, what is trimmed off, what the canvas loses. */
+/** At the near right corner: hem, what is trimmed off, what the canvas loses or gains. */
 function drawStrips(
   sketch: Sketch,
   plan: ReturnType<typeof planCloth>,
@@ -113,6 +113,9 @@ function drawStrips(
   if (hem > 0) add(finished!.bottom, hemmed!.bottom, `${length(hem)} hem`);
   if (trim > 0) add(hemmed!.bottom, primed!.bottom, `${length(trim)} trim`);
   const lost = cut!.bottom - primed!.bottom;
-  if (length(lost) !== length(0)) add(primed!.bottom, cut!.bottom, `${length(lost)} shrinkage`);
+  const isMore = lost < 0;
+  const [inner, outer] = isMore ? [cut!, primed!] : [primed!, cut!];
+  if (length(lost) !== length(0))
+    add(inner.bottom, outer.bottom, `${length(Math.abs(lost))} ${isMore ? 'gained' : 'shrinkage'}`);
   if (spans.length > 0) callouts(sketch, spans, cut!.right + 1.3 * sketch.size);
 }

@@ -234,7 +234,8 @@ function buying(entry: ClothEntry, units: keyof typeof SOLD_BY): Claim[] {
   return claims;
 }
 
-const LABEL = /^(?:(finished|trimmed|with its hem|cut) )?(.+?)(?: (hem|trim|shrinkage|to cut off each corner))?$/;
+const LABEL =
+  /^(?:(finished|trimmed|with its hem|cut) )?(.+?)(?: (hem|trim|shrinkage|gained|to cut off each corner))?$/;
 
 /** Every length that is written on the drawing is one of the cloth. */
 function labels(svg: Svg, { job, ...file }: LayoutFile, { trim, cut, hemmed }: ClothEntry): Claim {
@@ -248,6 +249,7 @@ function labels(svg: Svg, { job, ...file }: LayoutFile, { trim, cut, hemmed }: C
     hem: [hem],
     trim: [trim],
     shrinkage: WAYS.map((way) => (cut[way] - hemmed[way]) / 2 - trim),
+    gained: WAYS.map((way) => trim - (cut[way] - hemmed[way]) / 2),
     'to cut off each corner': [2 * hem],
   };
   const kinds: [string, string][] = [
