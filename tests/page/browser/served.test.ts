@@ -17,7 +17,8 @@ const answer = (port: number, sent: string): Promise<string> =>
     const socket = connect(port, '127.0.0.1', () => socket.end(sent));
     socket.on('data', (bytes) => (said += bytes));
     socket.on('close', () => done(said.split('\r\n')[0]!));
-    socket.on('error', failed);
+    // Who is sent more than is read may find the line cut once the answer is there.
+    socket.on('error', (error) => said === '' && failed(error));
   });
 
 test('a job made to harm is served as words, and nothing is served beside the page', async () => {
@@ -40,7 +41,7 @@ test('a job made to harm is served as words, and nothing is served beside the pa
     [`GET / HTTP/1.1\r\nConnection: close\r\n\r\n`, 400],
     [`GET http://evil.example/ HTTP/1.1\r\nHost: ${own}\r\nConnection: close\r\n\r\n`, 404],
     [`GET / HTTP/1.1\r\nHost: ${own}\r\nHost: evil.example\r\nConnection: close\r\n\r\n`, 400],
-    [`GET / HTTP/1.1\r\nHost: ${own}\r\nX: ${'x'.repeat(100_000)}\r\n\r\n`, 431],
+    [`GET / HTTP/1.1\r\nHost: ${own}\r\nX: ${'x'.repeat(20_000)}\r\n\r\n`, 431],
     [`TRACE / HTTP/1.1\r\nHost: ${own}\r\nConnection: close\r\n\r\n`, 405],
     ...[
       '/evenfield.js',
