@@ -1,5 +1,6 @@
 import type { Job } from '../job/job.ts';
 import type { Motif } from '../motif/motif.ts';
+import { motifWords } from '../motif/words.ts';
 import { writeLength } from '../units/index.ts';
 import { halves } from '../words.ts';
 import type { Layout } from './layout.ts';
@@ -16,7 +17,7 @@ function saysCount(layout: Layout, { field }: Motifs): string {
   const { counts } = field;
   const count = counts
     ? `${halves(across * counts.across)} × ${halves(along * counts.along)} ${counts.many}`
-    : `${halves(across)} × ${halves(along)} repeats of ${field.name}`;
+    : `${halves(across)} × ${halves(along)} repeats of ${motifWords(field.name)}`;
   return `${count}, ${saysLanding(layout)}`;
 }
 

@@ -1,6 +1,7 @@
 import type { Issue } from '../issue.ts';
 import { standsAlone, takesTurns } from '../motif/alone.ts';
 import type { Lattice, Motif, Turn } from '../motif/motif.ts';
+import { motifWords } from '../motif/words.ts';
 import type { MotifList, NamedMotif } from './motif-choice.ts';
 import type { Wishes } from './shape/shape.ts';
 import type { Path } from './tree.ts';
@@ -29,11 +30,13 @@ function checkTurn(edge: Edge, path: Path, known: MotifList): Issue[] {
   const refuse = (says: string): Issue[] => [
     { code: 'job/turn', path: [...path, 'turn'], says, hint: `turn: ${others[0] ?? 'block'}` },
   ];
-  if (turn === 'own' && !motif.corner) return refuse(`${motif.name} has no corner of its own`);
+  if (turn === 'own' && !motif.corner) return refuse(`${motifWords(motif.name)} has no corner of its own`);
   if (turn === 'mitre' && run === 'round' && runsOneWay(motif))
-    return refuse(`${motif.name} runs round one way, and a cut on the diagonal would need its mirror image`);
+    return refuse(
+      `${motifWords(motif.name)} runs round one way, and a cut on the diagonal would need its mirror image`,
+    );
   const why = motif.refuses?.[turn];
-  return why ? refuse(`${motif.name} cannot turn its corners by \`${turn}\`: ${why}`) : [];
+  return why ? refuse(`${motifWords(motif.name)} cannot turn its corners by \`${turn}\`: ${why}`) : [];
 }
 
 const SET: Partial<Record<Lattice, string>> = {
@@ -52,7 +55,7 @@ function checkExchange(wishes: Wishes, known: MotifList): Issue[] {
     {
       code: 'job/turns',
       path: ['field', 'alternate'],
-      says: `repeats of ${motif.name} cannot take turns: they ${how}, so no row or column is made of whole repeats`,
+      says: `repeats of ${motifWords(motif.name)} cannot take turns: they ${how}, so no row or column is made of whole repeats`,
       hint: `leave "alternate" out, or take one of these: ${allowed.join(', ')}`,
     },
   ];
@@ -68,14 +71,14 @@ function checkTurns(wishes: Wishes, known: MotifList): Issue[] {
   const how = SET[wrong.lattice ?? 'rectangular'] ?? 'reach over its edges';
   const itself =
     first && takesTurns(first)
-      ? `leave "with" out, so that ${first.name} takes turns with itself in exchanged colours; or name `
+      ? `leave "with" out, so that ${motifWords(first.name)} takes turns with itself in exchanged colours; or name `
       : '';
-  const pair = `${wishes.field?.motif?.name} and ${other.name}`;
+  const pair = [wishes.field?.motif?.name ?? '', other.name].map(motifWords).join(' and ');
   return [
     {
       code: 'job/turns',
       path: wrong === first ? ['field', 'motif'] : ['field', 'alternate', 'with'],
-      says: `${pair} cannot take turns: the repeats of ${wrong.name} ${how}, and would lie over those next to them`,
+      says: `${pair} cannot take turns: the repeats of ${motifWords(wrong.name)} ${how}, and would lie over those next to them`,
       hint: `${itself}two of these: ${allowed.join(', ')}`,
     },
   ];
@@ -93,7 +96,7 @@ export function checkPairings(wishes: Wishes, known: MotifList): Issue[] {
     issues.push({
       code: 'job/no-room',
       path: ['field', 'inset'],
-      says: `${field.name} has no room for another motif inside it`,
+      says: `${motifWords(field.name)} has no room for another motif inside it`,
       hint: `leave it out, or use one of these as the field: ${hosts.join(', ')}`,
     });
   }

@@ -1,4 +1,5 @@
 import type { Job } from '../job/job.ts';
+import { motifWords } from '../motif/words.ts';
 
 type Direction = 'across' | 'along';
 
@@ -14,7 +15,7 @@ export function alternates(job: Pick<Job, 'field'>, direction: Direction): (numb
   const turns = { row: 'along', column: 'across', checker: direction }[alternation?.by ?? 'checker'] === direction;
   if (!alternation || !turns) return () => '';
   const kinds = alternation.other
-    ? [`of ${alternation.other.motif}`, `of ${motif}`]
+    ? [`of ${motifWords(alternation.other.motif)}`, `of ${motifWords(motif)}`]
     : ['in exchanged colours', 'in its own colours'];
   const begins = alternation.by === 'checker' ? ' begins' : '';
   return (number) => `, ${LINE[direction]} ${number}${begins} ${kinds[number % 2]}`;

@@ -1,6 +1,7 @@
 import type { Motifs } from '../fit/problem.ts';
 import { fail } from '../issue.ts';
 import type { Job, Range } from '../job/job.ts';
+import { motifWords } from '../motif/words.ts';
 import { writeLength } from '../units/index.ts';
 import { surplusOf } from './one-pitch.ts';
 import type { RoomProblem } from './problem.ts';
@@ -41,7 +42,7 @@ export function nearestRoom(problem: RoomProblem, job: Job, { border }: Partial<
   const { width, strip } = problem;
   const between = ({ from, to }: Range, word: (value: number) => string) =>
     word(from) === word(to) ? word(from) : `${word(from)} to ${word(to)}`;
-  const says = `no whole repeats of ${border!.name} land on every wall with ${one ? 'one pitch' : 'a pitch for each wall'}, a border ${between(width, length)} wide, ${between(strip, length)} off the walls, and repeats ${between(problem.stretch, String)} of their length true to shape`;
+  const says = `no whole repeats of ${motifWords(border!.name)} land on every wall with ${one ? 'one pitch' : 'a pitch for each wall'}, a border ${between(width, length)} wide, ${between(strip, length)} off the walls, and repeats ${between(problem.stretch, String)} of their length true to shape`;
   const surplus = Math.max(...problem.chains.map((chain) => Math.abs(surplusOf(chain))));
   const decided =
     one && surplus > 0

@@ -1,5 +1,6 @@
 import type { Motifs } from '../fit/problem.ts';
 import type { Job } from '../job/job.ts';
+import { motifWords } from '../motif/words.ts';
 import { writeLength } from '../units/index.ts';
 import type { RoomLayout } from './layout.ts';
 
@@ -24,7 +25,7 @@ export function explainRoom(layout: RoomLayout, job: Job, { border }: Partial<Mo
   const blocks = gone === 0 ? '' : `; ${gone === 1 ? 'one corner' : `${gone} corners`} left plain beside a door`;
   if (border!.made === 'tape') return `${band}, ${off}${blocks}`;
   const total = runs.reduce((sum, { repeats }) => sum + repeats, 0);
-  const counts = `${total} repeats of ${border!.name}, whole on every wall: ${runs.map(({ repeats }) => repeats).join(', ')}`;
+  const counts = `${total} repeats of ${motifWords(border!.name)}, whole on every wall: ${runs.map(({ repeats }) => repeats).join(', ')}`;
   const lengths = runs.filter(({ repeats }) => repeats > 0).map((run) => run.pitch);
   const each =
     pitch === 'one'

@@ -2,6 +2,7 @@ import { boxHeight, boxWidth } from '../geometry/measure.ts';
 import type { Box } from '../geometry/path.ts';
 import type { Issue } from '../issue.ts';
 import type { Job } from '../job/job.ts';
+import { motifWords } from '../motif/words.ts';
 import { writeLength } from '../units/index.ts';
 import type { Sheet, Soundness } from './sheet.ts';
 
@@ -20,17 +21,17 @@ export const LETTERING = 'the lettering';
 export const islandIssue = (name: string, path: string[]): Issue => ({
   code: 'stencil/island',
   path,
-  says: `a shape of ${name} has a middle that would fall out of the stencil, and there is no room for a bridge to hold it`,
+  says: `a shape of ${motifWords(name)} has a middle that would fall out of the stencil, and there is no room for a bridge to hold it`,
   hint:
     name === LETTERING
       ? 'taller letters, a narrower bridge, or a stencil face, whose letters have no islands'
-      : `larger repeats, a narrower bridge, or other settings of ${name} that leave no island`,
+      : `larger repeats, a narrower bridge, or other settings of ${motifWords(name)} that leave no island`,
 });
 
 export const crowdedIssue = (name: string, job: Words): Issue => ({
   code: 'stencil/crowded',
   path: ['stencil', 'bridge'],
-  says: `the shapes of ${name} lie too close together to be parted by ${fine(job.stencil.bridge)} on any reasonable number of sheets`,
+  says: `the shapes of ${motifWords(name)} lie too close together to be parted by ${fine(job.stencil.bridge)} on any reasonable number of sheets`,
   hint: 'a narrower bridge, such as bridge: 2 mm, or larger repeats',
 });
 

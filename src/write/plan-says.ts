@@ -2,6 +2,7 @@ import type { Drawing } from '../compose/drawing.ts';
 import type { Layout } from '../fit/layout.ts';
 import type { Job } from '../job/job.ts';
 import { limitsOf } from '../marks/words.ts';
+import { motifWords } from '../motif/words.ts';
 import { writeLength } from '../units/index.ts';
 import { coloursUsed, partWords } from './plan-key.ts';
 
@@ -20,14 +21,14 @@ function saysWithin({ pitch }: Layout, { field, medallion, units, step }: Job): 
   const says: string[] = [];
   if (alternation) {
     const by = { row: 'Every second row', column: 'Every second column', checker: 'Every second repeat, in checks,' };
-    const is = alternation.other ? `is ${alternation.other.motif}` : 'has its colours exchanged';
+    const is = alternation.other ? `is ${motifWords(alternation.other.motif)}` : 'has its colours exchanged';
     says.push(`${by[alternation.by]} ${is}.`);
   }
-  if (inset) says.push(`Inside the repeats stands ${inset.motif}.`);
+  if (inset) says.push(`Inside the repeats stands ${motifWords(inset.motif)}.`);
   if (medallion) {
     const { across, along } = medallion.repeats;
     says.push(
-      `In the middle ${medallion.motif}, in the room of ${across} by ${along} repeats, ${length(across * pitch.across)} by ${length(along * pitch.along)}.`,
+      `In the middle ${motifWords(medallion.motif)}, in the room of ${across} by ${along} repeats, ${length(across * pitch.across)} by ${length(along * pitch.along)}.`,
     );
   }
   return says;

@@ -33,4 +33,21 @@ describe('two motifs by turns: every one that stands in its own repeat, with the
     const job = fieldJob(motif, { across: 3, along: 4 }, [], `, alternate: { by: ${by}, with: ${other} }`);
     expect(await refuted(job)).toEqual([]);
   });
+
+  test('rows said to be of the other motif, or of one by its name in the job file, are refuted', async () => {
+    const star = fields.find(({ name }) => name === 'eight-point-star')!;
+    const files = await makeDrawn(
+      fieldJob(star, { across: 3, along: 4 }, [], ', alternate: { by: row, with: four-petal }'),
+    );
+    const marks = String(files.get('marks.csv'));
+    expect(marks).toContain('row 2 of four-petal flower');
+    expect(marks).toContain('row 3 of eight-point star');
+    for (const [from, to] of [
+      ['row 2 of four-petal flower', 'row 2 of eight-point star'],
+      ['row 3 of eight-point star', 'row 3 of eight-point-star'],
+    ] as const) {
+      const changed = new Map([...files, ['marks.csv', marks.replaceAll(from, to)] as const]);
+      expect(await failing({ files: changed, refused: 'not cut' })).not.toEqual([]);
+    }
+  });
 });

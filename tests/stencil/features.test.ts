@@ -137,7 +137,7 @@ test('an island is put down to the motif that draws it, at its place in the job'
     ok: false,
     issues: [{ code: 'stencil/island', path: ['field', 'alternate', 'with'] }],
   });
-  expect(!cut.ok && cut.issues[0]!.says).toContain('ring-for-a-test');
+  expect(!cut.ok && cut.issues[0]!.says).toContain('ring for a test');
 });
 
 describe('lettering', () => {

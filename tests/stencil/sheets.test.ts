@@ -218,7 +218,7 @@ describe('what cannot be cut', () => {
     );
     const cut = await cutSheets(drawing, scene.layout, scene.job, motifs);
     expect(cut).toMatchObject({ ok: false, issues: [{ code: 'stencil/island', path: ['field', 'motif'] }] });
-    expect(!cut.ok && cut.issues[0]!.says).toContain('ring-for-a-test');
+    expect(!cut.ok && cut.issues[0]!.says).toContain('ring for a test');
   });
 
   test.each([

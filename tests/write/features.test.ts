@@ -98,10 +98,10 @@ describe('the plan', () => {
 
   test('tells those who hear it read out what stands in the field', () => {
     const told = (name: Name) => made[name].elements.find((one) => one.name === 'desc')!.text;
-    expect(told('medallion')).toContain('In the middle compass-rose, in the room of 3 by 3 repeats, 300 mm by 300 mm.');
+    expect(told('medallion')).toContain('In the middle compass rose, in the room of 3 by 3 repeats, 300 mm by 300 mm.');
     expect(told('alternate')).toContain('Every second row is pinwheel.');
     expect(told('inset')).toContain('Every second column has its colours exchanged.');
-    expect(told('inset')).toContain('Inside the repeats stands eight-point-star.');
+    expect(told('inset')).toContain('Inside the repeats stands eight-point star.');
     expect(told('inner')).toContain('Inner border 30 mm,');
   });
 

@@ -1,4 +1,5 @@
 import type { LayoutFile, LayoutNumbers } from '../read/layout.ts';
+import { motifSaid } from '../read/motif-said.ts';
 import type { Frame } from '../read/outline.ts';
 import { saysOf } from './lettered.ts';
 import type { Way } from './symmetry.ts';
@@ -136,7 +137,7 @@ export function kindsFrom({ layout, alternation, motifs }: LayoutFile, way: Way)
   if (!alternation || alternation.by === (way === 'across' ? 'row' : 'column')) return [];
   const { field, pitch, phase } = layout;
   const kinds = alternation.other
-    ? [`of ${alternation.other.name}`, `of ${motifs?.field?.name}`]
+    ? [`of ${motifSaid(alternation.other.name)}`, `of ${motifSaid(motifs?.field?.name ?? '')}`]
     : ['in exchanged colours', 'in its own colours'];
   const name = way === 'across' ? 'column' : 'row';
   const begins = alternation.by === 'checker' ? ' begins' : '';

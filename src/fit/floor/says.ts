@@ -1,4 +1,5 @@
 import type { Job, Wall } from '../../job/job.ts';
+import { motifWords } from '../../motif/words.ts';
 import type { FloorRoom } from '../../site/floor-room.ts';
 import { writeLength } from '../../units/index.ts';
 import { halves } from '../../words.ts';
@@ -32,7 +33,7 @@ export function explainFloor(layout: Layout, floor: FloorRoom, job: Job, motifs:
   const { across, along } = layout.repeats;
   const count = counts
     ? `${halves(across * counts.across)} × ${halves(along * counts.along)} ${counts.many}`
-    : `${halves(across)} × ${halves(along)} repeats of ${motifs.field.name}`;
+    : `${halves(across)} × ${halves(along)} repeats of ${motifWords(motifs.field.name)}`;
   const { walls } = cutsOf(floor, layout, motifs.field);
   return [
     `${count}, laid from the middle, those at the walls cut`,

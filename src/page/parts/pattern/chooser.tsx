@@ -10,7 +10,7 @@ import { endStep, sayAll, tree } from '../../state/job.ts';
 import { PatchDrawn } from './patch.tsx';
 import { Settings } from './settings.tsx';
 import { shelfOf, takenAt, useShelf } from './shelf.ts';
-import { boardName } from './words.ts';
+import { boardName, boardWords } from './words.ts';
 import './chooser.css';
 
 /** Pixels across a board on the rail, and of the one that is taken. */
@@ -24,7 +24,7 @@ function sizeOf({ patch }: Board): string {
 
 function take(slot: Slot, name: string): void {
   endStep();
-  sayAll(takeChanges(tree.value, slot, name), `${boardName(slot, name).toLowerCase()} taken`);
+  sayAll(takeChanges(tree.value, slot, name), `${boardWords(slot, name)} taken`);
 }
 
 function Hung({ slot, board, why, name }: { slot: Slot; board: Board; why: readonly string[]; name: string }) {

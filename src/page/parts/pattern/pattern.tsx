@@ -11,7 +11,7 @@ import { Chooser } from './chooser.tsx';
 import { Lettering } from './lettering.tsx';
 import { OwnDrawing } from './own-drawing.tsx';
 import { shelfOf } from './shelf.ts';
-import { boardName } from './words.ts';
+import { boardWords } from './words.ts';
 import './pattern.css';
 
 const BY = [
@@ -116,9 +116,9 @@ function line(): string {
   if (!job) return '';
   const { field, border, medallion, lettering } = job;
   const words = [
-    ...(job.surface === 'room-border' ? [] : [boardName('field', field.motif).toLowerCase()]),
-    ...(border.motif === NONE ? [] : [`${boardName('border', border.motif).toLowerCase()} round it`]),
-    ...(medallion ? [boardName('medallion', medallion.motif).toLowerCase()] : []),
+    ...(job.surface === 'room-border' ? [] : [boardWords('field', field.motif)]),
+    ...(border.motif === NONE ? [] : [`${boardWords('border', border.motif)} round it`]),
+    ...(medallion ? [boardWords('medallion', medallion.motif)] : []),
     ...(lettering ? [lettering.map(({ text }) => `“${text}”`).join(', ')] : []),
   ];
   return words.join(', ');

@@ -1,3 +1,4 @@
+import { motifWords } from '../../../motif/words.ts';
 import { upper } from '../../../words.ts';
 import { NONE, type Slot } from '../../engine/motifs-slots.ts';
 
@@ -15,15 +16,14 @@ const NOTHING: Partial<Record<Slot, string>> = {
   inner: 'no second border',
 };
 
-/** What stands under a board. */
-export function boardName(slot: Slot, name: string): string {
-  if (slot === 'turn' || slot === 'inner-turn') return upper(TURNS[name] ?? name);
-  if (name === NONE) return 'No border';
-  if (name === '') return upper(NOTHING[slot] ?? 'nothing');
-  if (/\.svg$/i.test(name))
-    return `Mine: ${name
-      .split(/[\\/]/)
-      .at(-1)!
-      .replace(/\.svg$/i, '')}`;
-  return upper(name.replaceAll('-', ' '));
+/** What hangs on a board, as it is called in a sentence. */
+export function boardWords(slot: Slot, name: string): string {
+  if (slot === 'turn' || slot === 'inner-turn') return TURNS[name] ?? name;
+  if (name === NONE) return 'no border';
+  if (name === '') return NOTHING[slot] ?? 'nothing';
+  const words = motifWords(name);
+  return /\.svg$/i.test(words) ? `mine: ${words.slice(0, -4)}` : words;
 }
+
+/** What stands under a board. */
+export const boardName = (slot: Slot, name: string): string => upper(boardWords(slot, name));
