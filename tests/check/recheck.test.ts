@@ -10,7 +10,8 @@ const CHANGED: Record<string, (all: Files) => Files> = {
   nothing: (all) => new Map(all),
   'a corner of the plan': (all) => change(all, 'plan.svg', (svg) => svg.replace(/( d="M)-?[\d.]+/, '$19')),
   'a window of a sheet': (all) => change(all, 'stencil-red-1.svg', (svg) => svg.replace(/( d="M)-?[\d.]+/, '$19')),
-  'a reading of the marks': (all) => change(all, 'marks.csv', (csv) => csv.replace(/\n([\w-]+,[\w ]+,1),[^,]*/, '\n$1,77 mm')),
+  'a reading of the marks': (all) =>
+    change(all, 'marks.csv', (csv) => csv.replace(/\n([\w-]+,[\w ]+,1),[^,]*/, '\n$1,77 mm')),
   'the number of repeats': (all) =>
     changeLayout(all, ({ layout }) => {
       layout.repeats.across += 1;

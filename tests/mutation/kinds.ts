@@ -275,6 +275,11 @@ export const CHANGES: Change[] = [
   },
   // Marks.
   {
+    name: 'a line drawn to another scale than it tells',
+    files: /^marks\.svg$/,
+    edit: (text) => text.replace(/Scale 1:(\d+)/, (_, scale) => `Scale 1:${Number(scale) + 5}`),
+  },
+  {
     name: 'a mark read one step on',
     files: /^marks\.csv$/,
     edit: (text, random) =>

@@ -1,18 +1,24 @@
-import { type Claim, equal, type Proof, unproven } from '../claim.ts';
+import { type Claim, DRAWN, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
+import { across, along } from '../measure/frame.ts';
 import { plainWords, readBlocks } from '../read/blocks.ts';
 import { lineNamed } from '../read/line-named.ts';
 import type { MarkRow } from '../read/marks.ts';
+import { readPath } from '../read/path.ts';
 import { LENGTH, shortUse } from '../read/said.ts';
-import { readSvg } from '../read/svg.ts';
+import { readSvg, type Svg } from '../read/svg.ts';
 
 const FILE = 'marks.svg';
+/** Width of the band that a line is drawn as, mm of the page. */
+const BAND = 5;
 
 export const proof: Proof = {
-  claims: 'marks.svg has every reading in its turn, with what it is for, and says of each line what the job sheet says',
+  claims:
+    'marks.svg has every reading in its turn, with what it is for, draws it to the scale that it tells, and says of each line what the job sheet says',
   files: ['job-sheet.html', 'marks.csv', 'marks.svg'],
-  method: 'words beside the outlines compared with marks.csv and the job sheet',
-  tolerance: 'none',
+  method:
+    'words beside the outlines compared with marks.csv and the job sheet; heights of the bands between marks added up',
+  tolerance: 'none for words; 0.05 mm on the page',
 };
 
 /** The drawing of the marks shows every reading of marks.csv, line by line. */
@@ -21,9 +27,9 @@ export default function marksDrawing(set: FileSet): Claim[] {
   if (!svg.ok) return [unproven(FILE, 'the drawing of the marks can be read', svg.says)];
   const marks = set.marks();
   if (!marks.ok) return [unproven(FILE, 'the drawing shows every mark', marks.says)];
-  const labels = svg.value.paths.flatMap((path) => path.attributes['data-label'] ?? []);
+  const { labels, bands } = piecesOf(svg.value);
   const lacking = marks.value.find((row) => row.line !== 'check' && !labels.some((label) => label.includes(row.tape)));
-  const drawn = linesOf(labels, new Set(marks.value.map(({ line }) => line)));
+  const { words: drawn, heights } = linesOf(labels, bands, new Set(marks.value.map(({ line }) => line)));
   const lines = [...new Set(marks.value.map(({ line }) => line))].filter((line) => line !== 'check' && line !== 'span');
   const wrong = lines.find(
     (line) =>
@@ -41,7 +47,46 @@ export default function marksDrawing(set: FileSet): Claim[] {
       wrong ? `not ${wrong}` : 'all',
       'all',
     ),
+    toScale(lines, marks.value, drawn, heights),
   ];
+}
+
+/** The labels of the drawing in their order, and the heights of the bands that are drawn after each of them. */
+function piecesOf({ paths }: Svg): { labels: string[]; bands: Map<number, number[]> } {
+  const labels: string[] = [];
+  const bands = new Map<number, number[]>();
+  for (const { attributes } of paths) {
+    const { 'data-label': label, stroke, d } = attributes;
+    if (label !== undefined) labels.push(label);
+    else if (stroke === 'none') {
+      const drawn = readPath(d ?? '');
+      const frame = drawn.ok && drawn.value.outlines.length === 1 ? drawn.value.outlines[0]!.frame : undefined;
+      if (!frame || Math.abs(across(frame) - BAND) > DRAWN) continue;
+      bands.set(labels.length - 1, [...(bands.get(labels.length - 1) ?? []), along(frame)]);
+    }
+  }
+  return { labels, bands };
+}
+
+/** Every mark stands as far up its line as the scale beside it says. */
+function toScale(
+  lines: readonly string[],
+  rows: readonly MarkRow[],
+  drawn: ReadonlyMap<string, string[]>,
+  heights: ReadonlyMap<string, number[]>,
+): Claim {
+  const wrong = lines.find((line) => {
+    const scales = [...(drawn.get(line) ?? []).join(' ').matchAll(/Scale 1:(\d+(?:\.\d+)?)\./g)].map(([, n]) =>
+      Number(n),
+    );
+    const [scale = Number.NaN] = scales;
+    if (!scales.every((one) => one === scale)) return true;
+    let at = 0;
+    const bounds = [0, ...(heights.get(line) ?? []).map((height) => (at += height))];
+    const own = rows.filter((row) => row.line === line);
+    return !own.every((row) => bounds.some((bound) => Math.abs(bound - row.true / scale) <= DRAWN));
+  });
+  return equal(FILE, 'every mark is drawn to the scale that is told', wrong ? `not on ${wrong}` : 'it is', 'it is');
 }
 
 /** The heading of what belongs to no line. */
@@ -81,8 +126,12 @@ function notes(
 const PIECES = 8;
 
 /** What is written under the heading of every line; a heading names one line or several that are alike, over one piece or more. */
-function linesOf(labels: readonly string[], known: ReadonlySet<string>): Map<string, string[]> {
-  const found = new Map<string, string[]>();
+function linesOf(
+  labels: readonly string[],
+  bands: ReadonlyMap<number, number[]>,
+  known: ReadonlySet<string>,
+): { words: Map<string, string[]>; heights: Map<string, number[]> } {
+  const [found, heights] = [new Map<string, string[]>(), new Map<string, number[]>()];
   const pieces = labels.map(plainWords);
   let names: string[] = [];
   for (let at = 0; at < pieces.length; at++) {
@@ -92,8 +141,10 @@ function linesOf(labels: readonly string[], known: ReadonlySet<string>): Map<str
       at += over - 1;
     } else if (pieces[at] === CHECKS) names = [];
     else for (const name of names) found.set(name, [...(found.get(name) ?? []), pieces[at]!]);
+    const after = bands.get(at);
+    if (after) for (const name of names) heights.set(name, [...(heights.get(name) ?? []), ...after]);
   }
-  return found;
+  return { words: found, heights };
 }
 
 /** The lines that are named from here on, and over how many pieces. */

@@ -305,13 +305,23 @@ const HEADINGS: Record<string, string> = {
   'border-far-right': 'Far border to the right',
 };
 
-/** Every line by its name, then each of its readings and what it is for; checks in sentences. */
-const drawnMarks = (rows: string[][]): string[] =>
-  rows.flatMap(([line, , , reads, , use], at) =>
-    line === 'check'
-      ? [`${use}: ${reads}`]
-      : [...(rows[at - 1]?.[0] === line ? [] : [HEADINGS[line!]!]), reads!, shortly(use!)],
-  );
+/** A line as a band at a tenth of its size, a piece from mark to mark. */
+const band = (rows: string[][]): string =>
+  rows
+    .map(([, , , , mm], at) => (Number(mm) - Number(rows[at - 1]?.[4] ?? 0)) / 10)
+    .map((height) => `<path stroke="none" d="M0 0h5v${n(height)}h-5z"/>`)
+    .join('');
+
+/** Every line by its name, drawn as a band, then each of its readings and what it is for; checks in sentences. */
+const drawnMarks = (rows: string[][], label: (text: string) => string): string =>
+  rows
+    .flatMap(([line, , , reads, , use], at) => {
+      if (line === 'check') return [label(`${use}: ${reads}`)];
+      const isFirst = rows[at - 1]?.[0] !== line;
+      const head = [label(HEADINGS[line!]!), label('Scale 1:10.'), band(rows.filter(([own]) => own === line))];
+      return [...(isFirst ? head : []), label(reads!), label(shortly(use!))];
+    })
+    .join('');
 
 /** Where the middle of a sheet lies, 55 mm to the left of the origin of the blue one, as the job sheet tells it. */
 function told({ file, colour, windows, keys, passes }: (typeof sheets)[number]): Sheets {
@@ -401,7 +411,7 @@ export function smallWork(): Map<string, string | Uint8Array> {
     ['marks.csv', csv(listed)],
     [
       'marks.svg',
-      `<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="100mm" viewBox="0 0 100 100"><title>A made-up runner: marks</title>${drawnMarks(listed).map(label).join('')}</svg>`,
+      `<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="100mm" viewBox="0 0 100 100"><title>A made-up runner: marks</title>${drawnMarks(listed, label)}</svg>`,
     ],
     ['job-sheet.html', smallSheet(drawn.slice(drawn.indexOf('<svg')), SAYS, listed, sheets.map(told))],
   ]);

@@ -288,7 +288,20 @@ export function markTamperings(step: (tape: string) => string): Tampering[] {
     all[at] = value;
     return all.join(',');
   };
+  const inDrawing = (name: string, edit: (svg: string) => string): Tampering => ({
+    name: `marks.svg: ${name}`,
+    claim: /^every mark is drawn to the scale that is told$/,
+    file: 'marks.svg',
+    tamper: (files) => change(files, 'marks.svg', edit),
+  });
   return [
+    inDrawing('another scale beside a line', (svg) => svg.replace(/Scale 1:\d+/, 'Scale 1:7')),
+    inDrawing('a piece of a band 1 mm longer', (svg) =>
+      svg.replace(
+        /h5v([\d.]+)h-5z(?="[^>]*stroke="none")|(?<=stroke="none"[^>]*)h5v([\d.]+)h-5z/,
+        (_, after, before) => `h5v${Number(after ?? before) + 1}h-5z`,
+      ),
+    ),
     inMarks('one reading a step on', /^marks of axis read within half a tape step of true$/, (csv) =>
       changeMark(csv, ofAxis(3), (row) => put(row, 3, step(fields(row)[3]!))),
     ),
