@@ -80,7 +80,7 @@ describe('every border that must not turn so says why', () => {
       expect(made.issues).toHaveLength(1);
       const { code, says, hint } = made.issues[0]!;
       expect(code).toBe('job/turn');
-      expect(says).toContain(edge.motif);
+      expect(says.toLowerCase()).toContain(edge.motif.replaceAll('-', ' '));
       expect(says).toContain(why);
       expect(says).toMatch(
         { own: /corner of its own/, mitre: /mitre|diagonal/, butt: /butt/, block: /block/ }[edge.turn],
