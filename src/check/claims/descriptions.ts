@@ -173,11 +173,12 @@ function roomSizes(json: Said['json']): number[] | undefined {
   return walls ? WALLS.map((wall) => walls[wall]!) : undefined;
 }
 
-/** What each wall cuts, once where it is even. */
+/** What each wall cuts, once where it is even; nothing where repeats are whole there, as the layout has it. */
 function cutSizes(sentence: string, { walls }: FloorEntry): number[] {
   const told = sentence.split(', ');
   return WALLS.flatMap((wall, at) => {
-    const { least, most } = walls[wall].cut;
+    const { least, most, whole } = walls[wall].cut;
+    if (/ whole\.?$/.test(told[at] ?? '')) return whole ? [] : [Number.NaN];
     return / to /.test(told[at] ?? '') ? [least, most] : [least];
   });
 }

@@ -370,9 +370,10 @@ const LOOKED_AT = 80;
 
 /** The lines that hatch what falls beyond the walls leave the floor free, and leave nothing else free. */
 function beyond(svg: Svg, pattern: Floor, work: { across: number; along: number }): Claim[] {
-  const points = outlines(svg, 'beyond').flat();
-  const lines: [Spot, Spot][] = [];
-  for (let at = 0; at + 1 < points.length; at += 2) lines.push([points[at]!, points[at + 1]!]);
+  const lines = svg.paths
+    .filter(({ attributes }) => attributes['data-floor'] === 'beyond')
+    .flatMap(({ attributes }) => straightLines(attributes.d ?? '') ?? [])
+    .flatMap((stretch) => stretch.slice(1).map((to, at): [Spot, Spot] => [stretch[at]!, to]));
   const wrong = lines.filter(([a, b]) => {
     return far(a, b) > 2 * DRAWN && pattern.holds((a[0] + b[0]) / 2, (a[1] + b[1]) / 2);
   }).length;

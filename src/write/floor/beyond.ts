@@ -7,6 +7,9 @@ import { linesText } from '../path.ts';
 import type { Sketch } from '../sketch.ts';
 import { element } from '../svg.ts';
 
+/** A stretch no longer than this is not drawn, mm. */
+const NOTHING = 0.001;
+
 type Stretch = [from: number, to: number];
 
 /** Where a line x − y = `level` runs inside a polygon, told by its x. */
@@ -46,10 +49,11 @@ function hatch({ left, right, top, bottom }: Box, { painted, obstacles }: FloorR
       .flatMap(({ outline }) => inside(outline, level))
       .reduce(less, inside(outlineOf(painted), level));
     for (const [from, to] of floor.reduce(less, inside(laid, level)))
-      d += linesText([
-        [from, from - level],
-        [to, to - level],
-      ]);
+      if (to - from > NOTHING)
+        d += linesText([
+          [from, from - level],
+          [to, to - level],
+        ]);
   }
   return d;
 }
