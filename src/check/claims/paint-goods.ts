@@ -1,6 +1,6 @@
 import { type Claim, equal, type Proof, stated, unproven } from '../claim.ts';
 import type { FileSet } from '../file-set.ts';
-import { flat } from '../measure/flat.ts';
+import { flat, roundOf } from '../measure/flat.ts';
 import { isTaped } from '../read/layout.ts';
 import { type PaintEntry, readPaintEntry } from '../read/paint.ts';
 import { readPlan } from '../read/plan.ts';
@@ -24,13 +24,6 @@ export default function paintGoods(set: FileSet): Claim[] {
   const entry = set.read(FILE, readPaintEntry);
   if (!entry.ok || entry.value === undefined) return [];
   return [...tape(set, entry.value), ...canvas(set, entry.value)];
-}
-
-function roundOf(points: readonly number[]): number {
-  let sum = 0;
-  for (let i = 0, j = points.length - 2; i < points.length; j = i, i += 2)
-    sum += Math.hypot(points[i]! - points[j]!, points[i + 1]! - points[j + 1]!);
-  return sum;
 }
 
 function tape(set: FileSet, { tape: told, panels }: PaintEntry): Claim[] {

@@ -48,3 +48,11 @@ export function distanceTo(polygon: readonly number[], x: number, y: number): nu
   }
   return Math.sqrt(least);
 }
+
+/** How long the way round a closed polygon is, mm. */
+export function roundOf(points: readonly number[]): number {
+  let sum = 0;
+  for (let i = 0, j = points.length - 2; i < points.length; j = i, i += 2)
+    sum += Math.hypot(points[i]! - points[j]!, points[i + 1]! - points[j + 1]!);
+  return sum;
+}

@@ -1,7 +1,7 @@
 import type { Outline } from '../read/outline.ts';
 import type { Painted, Plan } from '../read/plan.ts';
 import type { Picture } from '../read/png.ts';
-import { distanceTo, flat, holds } from './flat.ts';
+import { distanceTo, flat, holds, roundOf } from './flat.ts';
 import { frameOf } from './frame.ts';
 
 export type Shade = [red: number, green: number, blue: number];
@@ -23,6 +23,26 @@ export function dueShade(plan: Plan): Shade {
     for (const i of [0, 1, 2] as const) mean[i] += ((shade[i] - ground[i]) * outline.area) / total;
   }
   return mean;
+}
+
+/**
+ * How much lighter or darker the picture may be for its edges alone. Where two pieces meet inside a pixel each is laid over the ground by its share of it, and
+ * the ground shows through what is left of either: a sixth of the contrast on the mean over all ways an edge may run through a pixel.
+ */
+export function shadeOfEdges(plan: Plan, pixel: number): number {
+  const known = new Map<Outline, number>();
+  let edges = 0;
+  for (const { outline } of plan.painted) {
+    const own = outline.copyOf ?? outline;
+    const round = known.get(own) ?? roundOf(flat(own, pixel / 4));
+    known.set(own, round);
+    edges += round;
+  }
+  const ground = shadeOf(plan.groundFill);
+  const fills = [...new Set(plan.painted.map(({ fill }) => fill))].map(shadeOf);
+  const contrast = Math.max(0, ...fills.flatMap((fill) => fill.map((channel, i) => Math.abs(channel - ground[i]!))));
+  const total = Math.abs(plan.ground.reduce((sum, { area }) => sum + area, 0));
+  return (Math.min(1, (edges * pixel) / total) * contrast) / 6;
 }
 
 /** Where a level line crosses the ground, from left to right: it lies in it from the first to the second, from the third to the fourth … */
