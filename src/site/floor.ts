@@ -4,6 +4,7 @@ import type { Corner, Job, MeasuredRoom } from '../job/job.ts';
 import { crossingOf, type FloorRoom, insetRoom, reachesOf } from './floor-room.ts';
 import { placeRoom } from './placing.ts';
 import { sayCentreLines, sayFloorTapers } from './say-floor.ts';
+import { sayObstacles } from './say-obstacles.ts';
 import { sayAxis } from './say-placing.ts';
 import { saySurvey } from './say-survey.ts';
 import type { Site } from './site.ts';
@@ -53,7 +54,11 @@ function measuredFloor(job: Job, measured: MeasuredRoom): Result<Site> {
   const move = ([x, y]: Point): Point => [x - crossing[0], y - crossing[1]];
   const painted = mapped(patterned, move);
   const { left, right } = reachesOf(painted);
-  const notes = [...saySurvey(placing.survey, job), ...sayAxis({ ...placing, middle: crossing[0] }, job)];
+  const notes = [
+    ...saySurvey(placing.survey, job),
+    ...sayObstacles(placing, job),
+    ...sayAxis({ ...placing, middle: crossing[0] }, job),
+  ];
   return settled(
     job,
     {

@@ -8,6 +8,7 @@ import { isClear } from './largest.ts';
 import { sayLeans } from './leans.ts';
 import { type Ends, type Placing, placeRoom } from './placing.ts';
 import { sayRuns } from './runs.ts';
+import { sayObstacles } from './say-obstacles.ts';
 import { axisAt, sayAxis } from './say-placing.ts';
 import { saySurvey } from './say-survey.ts';
 import type { Site } from './site.ts';
@@ -66,6 +67,7 @@ export function measuredRunner(job: Job, measured: MeasuredRoom): Result<Site> {
   const given = ENDS.near.map((corner) => survey.room[corner]) as [Point, Point];
   const notes = [
     ...saySurvey(survey, job),
+    ...sayObstacles(placing, job),
     ...sayAxis(placing, job),
     ...sayLeans(placing.room, job),
     ...sayOpposite(near, far, squareTo(...given).into, job),

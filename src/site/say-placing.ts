@@ -6,6 +6,7 @@ import { stripsBeside, toCasings } from './clearance.ts';
 import type { Tape } from './corners.ts';
 import { sayLeans } from './leans.ts';
 import type { Placing } from './placing.ts';
+import { sayObstacles } from './say-obstacles.ts';
 import { saySurvey } from './say-survey.ts';
 import { bestReserve, sayTapers, tapers } from './taper.ts';
 import { CORNERS, distance, ENDS, nameCorner, nameOf, type Room, WALLS } from './walls.ts';
@@ -76,6 +77,7 @@ export function sayPlacing(placing: Placing, tape: Tape, place?: Job['site']['pl
   const isCentred = place === undefined || place.way === 'centred';
   return [
     ...saySurvey(placing.survey, tape),
+    ...sayObstacles(placing, tape),
     ...(isCentred ? [...sayAxis(placing, tape), sayMiddle(placing, tape)] : []),
     ...sayLeans(placing.room, tape),
     ...(isCentred ? [sayLargest(placing, tape)] : []),

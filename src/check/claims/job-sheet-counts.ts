@@ -3,6 +3,7 @@ import { parseLength, systemOf, tapeTolerance } from '../../units/index.ts';
 import type { System } from '../../units/unit.ts';
 import { type Claim, equal, type Proof, unproven } from '../claim.ts';
 import type { FileSet, Sheet } from '../file-set.ts';
+import { floorOf } from '../measure/on-floor.ts';
 import { coveredArea } from '../measure/paint-area.ts';
 import type { SheetEntry } from '../read/layout.ts';
 import type { MarkRow } from '../read/marks.ts';
@@ -31,7 +32,7 @@ export const proof: Proof = {
 };
 
 /** What the job sheet counts is as many as there are: sheets, films, placements, passes, marks, pages, rolls and hours. */
-export default function jobSheetCounts(set: FileSet): Claim[] {
+export default async function jobSheetCounts(set: FileSet): Promise<Claim[]> {
   const claim = 'the job sheet counts what there is';
   const read = saidOf(set);
   if (!read.ok) return [unproven(FILE, claim, read.says)];
@@ -52,7 +53,7 @@ export default function jobSheetCounts(set: FileSet): Claim[] {
       const measured = found.length === 0 ? 'not told' : wrong ? wrong[0].slice(0, 80) : 'as they are';
       return equal(FILE, `the job sheet counts ${name} as they are`, measured, 'as they are');
     })
-    .concat(coverage(set, read.value));
+    .concat(await coverage(set, read.value));
 }
 
 const placementsOf = (sheets: readonly SheetEntry[]): number =>
@@ -196,14 +197,15 @@ const pageRule = (pages: number | undefined): Rule => ({
 });
 
 /** The areas of the colours on the plan, as one coat of each covers. */
-function coverage(set: FileSet, { blocks, layout }: Said): Claim[] {
+async function coverage(set: FileSet, { blocks, layout }: Said): Promise<Claim[]> {
   const claim = 'the job sheet tells what one coat of each colour covers';
   const plan = set.plan();
   if (!plan.ok) return [unproven(FILE, claim, plan.says)];
   const rows = rowsUnder(blocks, ['Colour', 'For', 'One coat covers']);
   if (!rows) return [equal(FILE, claim, 'it has no such table', 'it does')];
   const system: System = ['in', 'ft'].includes(layout.job.units) ? 'inch' : 'metric';
-  const floor = layout.job.surface === 'floor' ? areaOfFloor(layout) : undefined;
+  const { floor: entry } = layout;
+  const floor = layout.job.surface === 'floor' && entry ? (await floorOf(entry, entry.corners)).area : undefined;
   const painted = new Map<string, number>();
   for (const name of Object.keys(layout.palette)) {
     const colour = layout.palette[name]!.toLowerCase();
@@ -217,17 +219,4 @@ function coverage(set: FileSet, { blocks, layout }: Said): Claim[] {
     return ![0.9995, 1, 1.0005].some((by) => writeArea(own * by, system) === area);
   });
   return [equal(FILE, claim, wrong ? `not ${wrong.join(', ')}` : 'it does', 'it does')];
-}
-
-/** The room less what stands in it, mm². */
-function areaOfFloor({ floor }: Said['layout']): number {
-  const rings = floor ? [Object.values(floor.corners), ...floor.obstacles.map(({ outline }) => outline)] : [];
-  const [room = 0, ...standing] = rings.map((ring) => {
-    const twice = ring.reduce((sum, [x, y], at) => {
-      const [u, v] = ring[(at + 1) % ring.length]!;
-      return sum + x * v - u * y;
-    }, 0);
-    return Math.abs(twice) / 2;
-  });
-  return standing.reduce((left, area) => left - area, room);
 }
