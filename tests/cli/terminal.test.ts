@@ -53,7 +53,7 @@ test('work that goes through stages says which one it has come to', async () => 
   };
   await withProgress(['looking', 'cutting'], stages, { isTTY: true, fd });
   closeSync(fd);
-  expect(readFileSync(path, 'utf8')).toMatch(/^\rlooking.*\rcutting 2 s/s);
+  expect(readFileSync(path, 'utf8')).toMatch(/^\rlooking.*\rcutting \d+ s/s);
 });
 
 test('short work says nothing, and no work does where there is no terminal', async () => {

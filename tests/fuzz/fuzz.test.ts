@@ -30,7 +30,8 @@ describe('what once went wrong', () => {
   test.each(fixtures)('%s', async (file) => {
     const kind = KINDS.get(file.split('.')[0]!)!;
     const bytes = new Uint8Array(readFileSync(`${FIXTURES}/${file}`));
-    await judge(kind, bytes);
+    // What is loaded and compiled on first use belongs to no case; a whole work has time for that.
+    if (kind.limit < 10) await judge(kind, bytes);
     expect((await judge(kind, bytes)).wrong).toBeUndefined();
   });
 });
