@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { LongestFirst } from './tests/support/longest-first.ts';
 
 /** Libraries taken in one file where they ship one: hundreds of small modules take several times as long to load. */
 export const aliases = {
@@ -28,6 +29,7 @@ export default defineConfig({
     isolate: false,
     // Every core: one that is left free, as is usual, would be half of two.
     maxWorkers: '100%',
+    sequence: { sequencer: LongestFirst },
     globalSetup: ['tests/cli/build.ts'],
     setupFiles: ['tests/support/chances.ts', 'tests/support/bytes.ts'],
     testTimeout: 180_000,
