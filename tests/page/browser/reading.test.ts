@@ -39,7 +39,12 @@ async function goRound(page: Page, key: string): Promise<{ seen: number; wrong: 
   await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
   for (let n = 0; n < 300; n++) {
     await page.keyboard.press(key);
-    const focused = await focusSeen(page);
+    let focused = await focusSeen(page);
+    // Where drawings still come in above it, what has the focus may be out of sight for a moment.
+    if (focused?.trouble) {
+      await page.waitForTimeout(400);
+      focused = await focusSeen(page);
+    }
     if (!focused && n > 0) break;
     if (!focused) continue;
     seen.add(focused.name);
