@@ -222,7 +222,7 @@ export async function makeFiles(
   const fitted = await fitChosen(text, file, choose, assets);
   if (!fitted.ok) return fitted;
   return fitted.value.kind === 'rectangle'
-    ? makeRectangle(fitted.value.value, choose, tell, assets)
+    ? makeRectangle(fitted.value.value, choose, assets, tell)
     : makeRoomBorder(fitted.value.value, choose, tell);
 }
 
@@ -299,7 +299,7 @@ async function cutRectangle(
   return good({ ...drawn.value, sheets });
 }
 
-async function makeRectangle(fitted: Fitted, choose: number, tell: Tell, assets?: Assets): Promise<Making> {
+async function makeRectangle(fitted: Fitted, choose: number, assets: Assets | undefined, tell: Tell): Promise<Making> {
   const { job, site, motifs, fit } = fitted;
   const layout = fit.layouts[choose - 1]!;
   const { scheduleMarks } = await import('./marks/marks.ts');

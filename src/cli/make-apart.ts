@@ -10,7 +10,7 @@ interface Task {
   path: string;
   choose: number;
   /** Where the number of the stage is kept that the making has come to. */
-  stage?: Int32Array;
+  stage: Int32Array;
 }
 
 /** What is needed of what was made, as it can be handed from thread to thread. */
@@ -28,7 +28,7 @@ const WORK = 'evenfield: make';
 async function work({ text, path, choose, stage }: Task): Promise<MadeApart> {
   const { makeFiles } = await import('../pipeline.ts');
   const made = await makeFiles(text, path, choose, assetReader(path), (name) => {
-    if (stage) Atomics.store(stage, 0, STAGES.indexOf(name));
+    Atomics.store(stage, 0, STAGES.indexOf(name));
   });
   if (!made.ok) return made;
   const { job, files, says } = made.value;

@@ -31,8 +31,6 @@ function loosenings(job: Job): Loosened[] {
   const length = (mm: number) => writeLength(mm, job.units, job.step);
   const { field, border, reserve } = job;
   const { across: _across, ...otherPitch } = field.pitch;
-  const { across: _repeats, ...otherRepeats } = field.repeats;
-  const { along: _along, ...acrossRepeats } = field.repeats;
   return [
     {
       path: ['field', 'stretch'],
@@ -54,16 +52,14 @@ function loosenings(job: Job): Loosened[] {
       job: job.surface === 'runner' ? { ...job, endGap: { ...job.endGap, to: job.endGap.to + 150 } } : job,
       hint: (found) => `end gap: ${stretchedTo(job.endGap, found.endGap, (mm) => length(mm))}`,
     },
-    {
-      path: ['field', 'repeats'],
-      job: { ...job, field: { ...field, repeats: otherRepeats } },
-      hint: (found) => `repeats: { across: ${found.repeats.across} }`,
-    },
-    {
-      path: ['field', 'repeats'],
-      job: { ...job, field: { ...field, repeats: acrossRepeats } },
-      hint: (found) => `repeats: { along: ${found.repeats.along} }`,
-    },
+    ...(['across', 'along'] as const).map((way): Loosened => {
+      const { [way]: _, ...repeats } = field.repeats;
+      return {
+        path: ['field', 'repeats'],
+        job: { ...job, field: { ...field, repeats } },
+        hint: (found) => `repeats: { ${way}: ${found.repeats[way]} }`,
+      };
+    }),
     {
       path: ['field', 'pitch'],
       job: { ...job, field: { ...field, pitch: otherPitch } },

@@ -1,25 +1,23 @@
 import type { Point } from '../geometry/path.ts';
+import type { Wall } from '../job/job.ts';
 import { writeLength } from '../units/index.ts';
 import type { Tape } from './corners.ts';
+import { halfPlanesOf } from './half-planes.ts';
 import type { Placing } from './placing.ts';
-import { CORNERS, nameOf, type Room, WALLS } from './walls.ts';
+import { nameOf, outlineOf, type Room } from './walls.ts';
 
 /** What reaches no farther past a wall is within the readings, mm: 1/2 in. Our own choice. */
 const WITHIN = 12.7;
 
+/** The walls clockwise on the page, the far left corner first. */
+const CLOCKWISE = ['far', 'right', 'near', 'left'] as const;
+
 /** How far a point lies beyond each wall, mm; below 0 where it lies inside. */
-function beyond(room: Room, [x, y]: Point): { wall: (typeof WALLS)[number]; far: number }[] {
-  const middle = CORNERS.reduce<Point>(
-    ([sx, sy], corner) => [sx + room[corner][0] / 4, sy + room[corner][1] / 4],
-    [0, 0],
-  );
-  return WALLS.map((wall, at) => {
-    const [[ax, ay], [bx, by]] = [room[CORNERS[at]!], room[CORNERS[(at + 1) % 4]!]];
-    const side = (px: number, py: number): number =>
-      ((bx - ax) * (py - ay) - (by - ay) * (px - ax)) / Math.hypot(bx - ax, by - ay);
-    return { wall, far: side(x, y) * (side(...middle) > 0 ? -1 : 1) };
-  });
-}
+const beyond = (room: Room, [x, y]: Point): { wall: Wall; far: number }[] =>
+  halfPlanesOf(outlineOf(room).reverse()).map(({ nx, ny, reach }, at) => ({
+    wall: CLOCKWISE[at]!,
+    far: nx * x + ny * y - reach,
+  }));
 
 /** What stands in the room and, as it was measured, reaches into a wall: a reading to look at again. */
 export function sayObstacles(

@@ -182,9 +182,8 @@ function wholeRepeats(ring: Ring, side: Side, run: Run, parts: number): Claim {
     // So few may be left beside the lettering that they would fit smaller parts as well.
     return stated(FILE, claim, run.parts >= parts, 'whole on either side of the lettering', allowed);
   }
-  if (run.way !== 'neither' && run.isAlone && Number.isFinite(parts))
-    return stated(FILE, claim, run.parts >= parts, run.parts >= parts ? `${due} whole` : run.says, allowed);
-  return stated(FILE, claim, run.way !== 'neither' && run.parts === parts, run.says, allowed);
+  const isWhole = run.way !== 'neither' && (run.isAlone || run.parts === parts);
+  return stated(FILE, claim, isWhole, isWhole && run.isAlone ? `${due} whole` : run.says, allowed);
 }
 
 /** A border that runs one way reverses at the centre of each side, or runs round. */

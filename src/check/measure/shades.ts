@@ -13,9 +13,11 @@ const shadeOf = (fill: string): Shade => {
   return [channel(1), channel(3), channel(5)];
 };
 
+const groundArea = ({ ground }: Plan): number => Math.abs(ground.reduce((sum, { area }) => sum + area, 0));
+
 /** The mean shade of the work as its colours and their areas make it. */
 export function dueShade(plan: Plan): Shade {
-  const total = Math.abs(plan.ground.reduce((sum, { area }) => sum + area, 0));
+  const total = groundArea(plan);
   const mean: Shade = [...shadeOf(plan.groundFill)];
   for (const { fill, outline } of plan.painted) {
     const shade = shadeOf(fill);
@@ -41,8 +43,7 @@ export function shadeOfEdges(plan: Plan, pixel: number): number {
   const ground = shadeOf(plan.groundFill);
   const fills = [...new Set(plan.painted.map(({ fill }) => fill))].map(shadeOf);
   const contrast = Math.max(0, ...fills.flatMap((fill) => fill.map((channel, i) => Math.abs(channel - ground[i]!))));
-  const total = Math.abs(plan.ground.reduce((sum, { area }) => sum + area, 0));
-  return (Math.min(1, (edges * pixel) / total) * contrast) / 6;
+  return (Math.min(1, (edges * pixel) / groundArea(plan)) * contrast) / 6;
 }
 
 /** Where a level line crosses the ground, from left to right: it lies in it from the first to the second, from the third to the fourth … */
@@ -60,15 +61,15 @@ function crossings(ground: readonly number[][], y: number): number[] {
 export function meanShade(picture: Picture, view: Plan['svg']['view'], outlines: readonly Outline[]): Shade {
   const ground = outlines.map((outline) => flat(outline));
   const { top, bottom } = frameOf(outlines.map(({ frame }) => frame));
-  const rowAt = (y: number): number => Math.round(((y - view.y) / view.height) * picture.height);
-  const columnAt = (x: number): number => Math.round(((x - view.x) / view.width) * picture.width);
+  const { pixels, width } = picture;
+  const rowAt = (y: number): number => Math.round(pixelAt(picture, view, 0, y)[1]);
+  const columnAt = (x: number): number => Math.round(pixelAt(picture, view, x, 0)[0]);
   let [red, green, blue, count] = [0, 0, 0, 0];
   for (let row = Math.max(0, rowAt(top)); row < Math.min(picture.height, rowAt(bottom)); row++) {
     const places = crossings(ground, view.y + ((row + 0.5) / picture.height) * view.height);
     for (let at = 0; at + 1 < places.length; at += 2) {
       const from = Math.max(0, columnAt(places[at]!));
-      const to = Math.max(from, Math.min(picture.width, columnAt(places[at + 1]!)));
-      const { pixels, width } = picture;
+      const to = Math.max(from, Math.min(width, columnAt(places[at + 1]!)));
       for (let i = 4 * (row * width + from); i < 4 * (row * width + to); i += 4) {
         red += pixels[i]!;
         green += pixels[i + 1]!;
